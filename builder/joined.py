@@ -1,7 +1,8 @@
 """Finished PDFs to one, with its tags, bookmarks and links: the only module that knows the library that reads PDFs.
 
 The first of them, the cover, gives the title, the language and what else the whole says of itself. Each piece of the others begins on a
-front page, so that all of it can be printed on both sides. Nothing is laid out again.
+front page, so that all of it can be printed on both sides; a first sheet of one page lies on the back of the cover. Nothing is laid out
+again.
 
 Decided: the structure trees are joined here, since the library joins pages alone: the numbers of pages in the parent tree, the ids that
 header cells are called by and the names of places are made unlike those of other sheets.
@@ -30,13 +31,13 @@ def pages_of(pdf: bytes) -> int:
 
 
 def join(cover: bytes, sheets: Sequence[tuple[bytes, bool]]) -> bytes:
-    """Put tagged PDFs of one size of paper behind a cover of at most two pages; each says whether its pages are pieces for themselves."""
+    """Put tagged PDFs of one size of paper behind a cover; each says whether its pages are pieces for themselves."""
     import pikepdf
 
     with ExitStack() as opened:
         whole = opened.enter_context(pikepdf.open(io.BytesIO(cover)))
         others = [opened.enter_context(pikepdf.open(io.BytesIO(pdf))) for pdf, _ in sheets]
-        laid = laid_behind_a_cover([(len(one.pages), apart) for one, (_, apart) in zip(others, sheets, strict=True)])
+        laid = laid_behind_a_cover([(len(one.pages), apart) for one, (_, apart) in zip(others, sheets, strict=True)], len(whole.pages))
         root = pikepdf.Dictionary(Type=pikepdf.Name.StructElem, S=pikepdf.Name.Document, P=whole.Root.StructTreeRoot, K=pikepdf.Array())
         tree, parents = whole.make_indirect(root), pikepdf.Array()
         _take_tree(whole, whole.Root.StructTreeRoot, tree, parents, 0)

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterable
 from contextvars import copy_context
 from dataclasses import dataclass
-from enum import Enum
+from enum import Enum, auto
 from typing import Any, Generic, NamedTuple, TypeVar
 
 from builder.compose.addresses import Address, address
@@ -32,10 +32,10 @@ class Readers(Enum):
 
 
 class Joins(NamedTuple):
-    """What follows a sheet in one file, and what the sheet shows once the pages of each of them are known."""
+    """What follows a sheet in one file, and what the sheet shows once the pages of each of them are known, and its own."""
 
     sheets: tuple[JoinedSheet, ...]
-    view: Callable[[tuple[int, ...]], object]
+    view: Callable[[tuple[int, ...], int], object]
 
 
 class Composed(NamedTuple):
@@ -45,14 +45,23 @@ class Composed(NamedTuple):
     joins: Joins | None = None
 
 
+class Lies(Enum):
+    """Where what a date prints lies, in the order in which the pack names it: in the pack, or in a file of its own."""
+
+    IN_THE_PACK = auto()
+    WITH_NAMES = auto()  # It names people, and what is printed in one go is passed on in one go.
+    ON_STOCK = auto()  # It goes on sheets of labels or tags.
+    LOOKED_UP = auto()  # It needs no paper.
+
+
 @dataclass(frozen=True)
 class ToPrint:
     """What is printed of one document for a date.
 
     `line` says it on the check list. For the pack: `name` names it (empty where it is in none), `copies` counts each page of cards in
     order (one number where all of it is printed as often), `said` stands in place of the number, `subject` is what the document is about
-    where that is not the date. `apart`: its pages are cards, so that none is printed on the back of another. `in_own_file`: it is counted
-    in the pack and lies outside of it, since it goes on other paper, names people, or is looked up.
+    where that is not the date. `apart`: its pages are cards, so that none is printed on the back of another. `on_both_sides` is told of
+    what lies on stock.
     """
 
     line: str
@@ -61,7 +70,8 @@ class ToPrint:
     said: str = ""
     subject: Any = None
     apart: bool = False
-    in_own_file: bool = False
+    on_both_sides: bool = False
+    lies: Lies = Lies.IN_THE_PACK
 
 
 Composer = Callable[[Edition, S, Address], Composed | None]
@@ -111,7 +121,7 @@ class DocumentKind(Generic[S]):
         joins = composed.joins
         # It is asked for when sheets have been pressed, and still speaks the language of the run.
         here_and_now = copy_context()
-        joined = Joined(joins.sheets, lambda pages: here_and_now.run(lambda: self._html(edition, joins.view(pages)))) if joins else None
+        joined = Joined(joins.sheets, lambda *pages: here_and_now.run(lambda: self._html(edition, joins.view(*pages)))) if joins else None
         html = self._html(edition, composed.view)
         return Document(here.folder, here.path, html, self._styles_in(edition) if here.is_paper else (), joined)
 

@@ -10,7 +10,7 @@ from typing import Any
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.document_kind import AnyKind, Composed, Composer, DocumentKind, Readers, S, ToPrint
+from builder.compose.document_kind import AnyKind, Composed, Composer, DocumentKind, Lies, Readers, S, ToPrint
 from builder.compose.documents.batch_cards import compose_batch_cards, copies_of_batch_cards
 from builder.compose.documents.bench_cards import compose_bench_cards, compose_bench_steps, copies_of_cards, copies_of_steps
 from builder.compose.documents.checklists import compose_checklist, copies_of_checklist
@@ -94,7 +94,7 @@ def sheets_to_print(edition: Edition, plan: ClassPlan) -> Iterable[Packed]:
         yield from (Packed(kind.place(one.subject or plan), one) for one in kind.copies(edition, plan) if one.name)
         if kind is LABELLED:
             named = ((one, say("Labels, {product}", product=one.title)) for one in labelled(edition, plan))
-            yield from (Packed(kind.place(one), ToPrint("", name, in_own_file=True)) for one, name in named)
+            yield from (Packed(kind.place(one), ToPrint("", name, lies=Lies.ON_STOCK)) for one, name in named)
 
 
 def _with_links(name: str, compose: Composer[S]) -> Composer[S]:

@@ -30,10 +30,12 @@ class JoinedSheet:
 
 @dataclass(frozen=True)
 class Joined:
-    """What follows a sheet in one file, in order; `cover` gives the HTML of that sheet once the pages of each are known."""
+    """What follows a sheet in one file, in order; `cover` gives the HTML of that sheet once the pages of each are known, for as many
+    pages as it takes itself.
+    """
 
     sheets: tuple[JoinedSheet, ...]
-    cover: Callable[[tuple[int, ...]], str] = field(compare=False)
+    cover: Callable[[tuple[int, ...], int], str] = field(compare=False)
 
 
 @dataclass(frozen=True)
@@ -91,7 +93,7 @@ class Publication:
 
 
 class Piece(NamedTuple):
-    """So many pages in a row of a pack, the first of which, counted from 1, lies on a front page."""
+    """So many pages in a row of a pack, counted from 1; the first lies on a front page, or alone on the back of the cover."""
 
     first: int
     pages: int
@@ -103,22 +105,29 @@ class Piece(NamedTuple):
 
     @property
     def paper(self) -> int:
-        """Return the number of sheets of paper that it takes, printed on both sides."""
-        return self.pages - self.pages // 2
+        """Return the number of sheets of paper that it takes, printed on both sides; the back of the cover is none."""
+        return 0 if self.on_the_back else self.pages - self.pages // 2
+
+    @property
+    def on_the_back(self) -> bool:
+        """Tell whether it lies on the back of the cover."""
+        return self.first % 2 == 0
 
 
-def laid_behind_a_cover(sheets: Sequence[tuple[int, bool]]) -> tuple[tuple[Piece, ...], ...]:
+def laid_behind_a_cover(sheets: Sequence[tuple[int, bool]], cover: int) -> tuple[tuple[Piece, ...], ...]:
     """Lay sheets one after another, each from a front page on; each is its number of pages, and whether each page is a piece for itself.
 
-    Returns the pieces of each; a sheet without pages has none.
+    `cover` is the number of pages of the cover; a first sheet of one page lies on its back where that is free. Returns the pieces of each
+    sheet; one without pages has none.
     """
     laid: list[tuple[Piece, ...]] = []
-    first = 3  # The cover takes a page and its back, or two pages.
-    for pages, apart in sheets:
+    last = cover
+    for number, (pages, apart) in enumerate(sheets):
         each = 1 if apart else pages
         here = []
         for _ in range(pages // each if each else 0):
+            first = last + 1 if number == 0 and pages == 1 else last + last % 2 + 1
             here.append(Piece(first, each))
-            first += each + each % 2
+            last = here[-1].last
         laid.append(tuple(here))
     return tuple(laid)

@@ -10,7 +10,7 @@ from typing import Any
 
 import pytest
 
-from builder.compose.document_kind import DocumentKind, Readers
+from builder.compose.document_kind import DocumentKind, Lies, Readers
 from builder.compose.document_table import DOCUMENTS, copies_to_print
 from builder.compose.edition import Edition
 from builder.compose.frames import SCREEN_STYLES
@@ -71,7 +71,7 @@ def test_what_is_printed_for_a_date_is_on_its_check_list(edition: Edition) -> No
         if "{date}" in kind.path and kind.name not in ("check list", "pack to print"):
             made = [kind.make(edition, subject) for subject in kind.scope.all(edition)]
             copies = [one for sheet in edition.sheets for one in kind.copies(edition, sheet)]
-            assert any(made) <= any(one.line or one.said.startswith("to look up") for one in copies), kind.name
+            assert any(made) <= any(one.line or one.lies is Lies.LOOKED_UP for one in copies), kind.name
     lines = [re.split("[:,]", line)[0] for line in copies_to_print(edition, edition.sheets[0])]
     cards, sheets = ["Bench cards", "Steps at the bench", "Batch cards"], ["Take-home sheet"] * 2
     ahead = ["Teacher's sheet", "Assistants' sheet"]

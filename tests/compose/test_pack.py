@@ -6,6 +6,7 @@ from typing import cast
 
 from bs4 import BeautifulSoup
 
+from builder.compose.document_kind import Lies
 from builder.compose.document_table import DOCUMENTS, documents_of, sheets_to_print
 from builder.compose.documents.packs import compose_pack
 from builder.compose.edition import Edition
@@ -31,9 +32,9 @@ def rows(html: str) -> list[list[str]]:
     return [[" ".join(cell.get_text(" ").split()) for cell in row("td") + row("th")] for row in BeautifulSoup(html, "html.parser")("tr")]
 
 
-def counted(joined: Joined, pages: dict[str, int]) -> str:
+def counted(joined: Joined, pages: dict[str, int], own: int = 1) -> str:
     found = [next(number for end, number in pages.items() if one.path.endswith(f"{end}.pdf")) for one in joined.sheets]
-    return joined.cover(tuple(found))
+    return joined.cover(tuple(found), own)
 
 
 def test_the_page_of_counts_says_how_often_each_page_is_printed(edition: Edition) -> None:
@@ -42,22 +43,32 @@ def test_the_page_of_counts_says_how_often_each_page_is_printed(edition: Edition
     assert (plan.students, plan.groups, plan.staff) == (3, 2, (1, 1))
     html = counted(joined, PAGES)
     said = {row[-1]: row[:-1] for row in rows(html)}
-    assert said["Teacher's sheet"] == ["5 to 10", "1", "both sides", "3"]
-    assert said["Assistants' sheet"] == ["11 to 12", "1", "both sides", "1"]
+    assert said["Teacher's sheet"] == ["3 to 8", "1", "both sides", "3"]
+    assert said["Assistants' sheet"] == ["9 to 10", "1", "both sides", "1"]
     # The cards of both groups lie on one page; here they were too long for that, and take a page each, with nothing on its back.
-    assert said["Bench cards"] == ["13 to 15", "1", "one side", "2"]
-    assert said["Steps at the bench"] == ["17 to 19", "2", "both sides", "4"]
+    assert said["Bench cards"] == ["11 to 13", "1", "one side", "2"]
+    assert said["Steps at the bench"] == ["15 to 17", "2", "both sides", "4"]
     # Three pots, here with cards too long to lie on one page: each page on a front page.
-    assert said["Batch cards"] == ["21 to 23", "1", "one side", "2"]
-    assert said["Scent and colour, cards for the table"][0:2] == ["25", "1 for each table"]
-    assert said["Take-home sheet, plain salts: 500 g"] == ["27 to 30", "3", "both sides", "6"]
-    assert said["Take-home sheet, plain bar: 500 g of oils"] == ["31 to 36", "3", "both sides", "9"]
-    assert said["Workings"] == ["to look up; print it only if you want it on paper", "3"]
-    assert said["Labels, Plain salts"] == said["Labels, Plain bar"] == ["one side", "2"]
+    assert said["Batch cards"] == ["19 to 21", "1", "one side", "2"]
+    assert said["Scent and colour, cards for the table"][0:2] == ["23", "1 for each table"]
+    assert said["Take-home sheet, plain salts: 500 g"] == ["25 to 28", "3", "both sides", "6"]
+    assert said["Take-home sheet, plain bar: 500 g of oils"] == ["29 to 34", "3", "both sides", "9"]
+    assert said["Check list"] == ["2", "1", "the back of this page", ""]
+    assert said["Labels, Plain salts"] == said["Labels, Plain bar"] == ["its own stock, one side", "2"]
+    told = " ".join(BeautifulSoup(html, "html.parser").get_text(" ").split())
+    assert "no need to print: Why this format, and the rules (why-this-format.pdf) and Workings (workings.pdf)." in told
     # Pages: 1 cover, 1 list, 6 of the teacher's and 2 of the assistant's, 2 of cards, 2 × 3 steps, 2 of batch cards, 1 of doses, 3 × 4 and
     # 3 × 6 at home.
-    # Paper: 1, 1, 3 + 1, 2 of cards, 2 × 2, 2, 1, 3 × 2 and 3 × 3.
-    assert "In all 51 printed pages on 30 sheets of paper." in " ".join(html.split())
+    # Paper: 1 with the list on its back, 3 + 1, 2 of cards, 2 × 2, 2, 1, 3 × 2 and 3 × 3.
+    assert "In all 51 printed pages on 29 sheets of paper." in told
+
+
+def test_where_the_counts_take_two_pages_the_check_list_lies_behind_them(edition: Edition) -> None:
+    html = counted(pack_of(edition)[1], PAGES, own=2)
+    said = {row[-1]: row[:-1] for row in rows(html)}
+    assert said["Check list"] == ["3", "1", "one side", "1"] and said["Teacher's sheet"][0] == "5 to 10"
+    # One page of counts and one sheet for the check list more than where both lie on one.
+    assert "In all 52 printed pages on 30 sheets of paper." in " ".join(html.split())
 
 
 def test_every_sheet_of_the_pack_is_made_once_and_the_pack_lies_with_the_staff(edition: Edition, publication: Publication) -> None:
@@ -102,7 +113,7 @@ def test_where_everybody_on_the_roster_has_chosen_a_home_size_each_is_counted(tm
 def test_the_roster_is_counted_and_not_in_the_file(edition: Edition) -> None:
     plan = replace(edition.sheets[0], was_listed=True)
     packed = [one for one in sheets_to_print(edition, plan) if one.at.path.endswith("roster.pdf")]
-    assert [(one.printed.name, one.printed.in_own_file) for one in packed] == [("Roster, for the teacher alone", True)]
+    assert [(one.printed.name, one.printed.lies) for one in packed] == [("Roster, for the teacher alone", Lies.WITH_NAMES)]
     joined = sure(sure(PACK.make(edition, plan)).joined)
     assert [one.in_own_file for one in joined.sheets if one.path.endswith("roster.pdf")] == [True]
 
@@ -130,7 +141,7 @@ def test_a_page_of_cards_that_ran_on_is_printed_as_often_as_that_page(edition: E
 
     def counts(pages: int) -> list[tuple[str, str, str]]:
         joins = sure(compose_pack(edition, plan, PACK.place(plan), [packed]).joins)
-        return [(row.pages, row.copies, row.paper) for row in cast(PackView, joins.view((pages,))).rows]
+        return [(row.pages, row.copies, row.paper) for row in cast(PackView, joins.view((pages,), 1)).rows]
 
     # Pages of cards lie on front pages, 3, 5, 7 and 9. Of three pages nobody can tell which of the two ran on.
     assert counts(2) == [("3", "3", "3"), ("5", "1", "1")]

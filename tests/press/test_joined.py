@@ -26,8 +26,8 @@ TABLE = """<h1>{0}</h1><p><a href="#top">to the top</a> <a href="https://studio.
 NEXT_PAGE = '<h2 style="break-before: page">Next</h2><p>{}</p>'
 
 
-def cover_of(pages: tuple[int, ...]) -> str:
-    return sheet("cover.pdf", f"<h1>Counts</h1><p>{' and '.join(map(str, pages))} pages</p>").html
+def cover_of(pages: tuple[int, ...], own: int) -> str:
+    return sheet("cover.pdf", f"<h1>Counts</h1><p>{' and '.join(map(str, pages))} pages behind {own}</p>").html
 
 
 class Desk:
@@ -40,7 +40,7 @@ class Desk:
         self.joined = Joined(tuple(JoinedSheet(Folder.PRINT, *one) for one in named), cover_of)
 
     def publish(self) -> tuple[PressOutcome, bytes]:
-        pack = Document(Folder.PRINT, "pack.pdf", cover_of(()), STYLES, self.joined)
+        pack = Document(Folder.PRINT, "pack.pdf", cover_of((), 1), STYLES, self.joined)
         cards, labels = TABLE.format("Card") + NEXT_PAGE.format("Another card."), "<h1>Labels</h1>"
         bodies = {"long.pdf": self.long, "cards.pdf": cards, "labels.pdf": labels}
         documents = (pack, *(sheet(path, body) for path, body in bodies.items()))
@@ -143,8 +143,23 @@ def test_a_pack_is_made_anew_when_a_sheet_in_it_has_changed(desk: Desk, pack: by
     assert again != pack
 
 
+def test_a_cover_of_two_pages_is_told_that_it_takes_two(tmp_path: Path) -> None:
+    desk = Desk(tmp_path)
+    body = "<h1>Behind {}</h1>" + NEXT_PAGE.format("More.")
+    desk.joined = Joined(desk.joined.sheets, lambda _, own: sheet("cover.pdf", body.replace("{}", str(own))).html)
+    _, pack = desk.publish()
+    with pdfplumber.open(io.BytesIO(pack)) as pdf:
+        assert [page.extract_text().split("\n")[0] for page in pdf.pages[:3]] == ["Behind 2", "Next", "Long"]
+
+
 def test_pieces_lie_on_front_pages() -> None:
     # Worked by hand: three pages take 3 to 5, two cards 7 and 9, what is not there nothing, and the next begins on 11.
-    laid = laid_behind_a_cover([(3, False), (2, True), (0, True), (5, False)])
+    laid = laid_behind_a_cover([(3, False), (2, True), (0, True), (5, False)], 1)
     assert laid == ((Piece(3, 3),), (Piece(7, 1), Piece(9, 1)), (), (Piece(11, 5),))
     assert [piece.paper for piece in (Piece(3, 1), Piece(3, 2), Piece(3, 5))] == [1, 1, 3]
+
+
+def test_a_first_sheet_of_one_page_lies_on_the_back_of_the_cover_where_that_is_free() -> None:
+    on_the_back, behind = [laid_behind_a_cover([(1, False), (2, False)], cover) for cover in (1, 2)]
+    assert on_the_back == ((Piece(2, 1),), (Piece(3, 2),)) and behind == ((Piece(3, 1),), (Piece(5, 2),))
+    assert [piece.paper for (piece,) in on_the_back] == [0, 1] and [piece.paper for (piece,) in behind] == [1, 1]

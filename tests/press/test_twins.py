@@ -60,7 +60,7 @@ def test_a_sheet_has_a_page_beside_it_that_finds_all_it_shows(tmp_path: Path, mo
 
 def test_what_a_page_says_already_what_is_public_and_what_joins_others_has_none(tmp_path: Path) -> None:
     page = Document(Folder.PRINT, "one/take-home.html", "<p>The page itself.</p>")
-    pack = sheet("one/pack.pdf", joined=Joined((), lambda _: sheet("").html))
+    pack = sheet("one/pack.pdf", joined=Joined((), lambda _, __: sheet("").html))
     output = written(tmp_path, page, sheet("one/take-home.pdf"), sheet("public.pdf", folder=Folder.SITE), pack)
     assert html_of(output) == {"print/one/take-home.html"}
     assert (output / "print/one/take-home.html").read_text(encoding="utf-8") == "<p>The page itself.</p>"

@@ -3,17 +3,19 @@
 Decided: alike pages are in it once, with their number beside them. Why: a printer prints copies, and a file with each of eighty pages in it
 would hide the one that is wrong. Labels are in files of their own, since they go on other paper.
 Decided: the roster is counted and not in it. Why: a file that is printed in one go is passed on in one go, and the roster names people.
-Decided: costs, reasons and workings are not in it. Why: they are looked up at a desk, and would be seven pages of each pack.
+Decided: costs, reasons and workings are named and not in it. Why: they are looked up at a desk, and would be seven pages of each pack.
+Decided: the check list lies on the back of the page of counts. Why: both are ticked before the class, by the one who prints.
 """
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 from operator import itemgetter
+from posixpath import basename
 from typing import NamedTuple
 
 from builder.compose.addresses import Address
-from builder.compose.document_kind import Composed, Joins, ToPrint
+from builder.compose.document_kind import Composed, Joins, Lies, ToPrint
 from builder.compose.edition import Edition
 from builder.compose.frames import frame
 from builder.compose.teaching.class_plans import when
@@ -21,6 +23,7 @@ from builder.compose.teaching.preparation_words import summary
 from builder.compose.views.pack import PackRow, PackView
 from builder.model.document import JoinedSheet, Piece, laid_behind_a_cover
 from builder.model.teaching.class_plan import ClassPlan
+from builder.words.listed import listed
 from builder.words.say import say
 
 
@@ -34,7 +37,7 @@ class Packed:
     @property
     def joined(self) -> JoinedSheet:
         """Return it as it lies in the pack."""
-        return JoinedSheet(self.at.folder, self.at.path, self.printed.apart, self.printed.in_own_file)
+        return JoinedSheet(self.at.folder, self.at.path, self.printed.apart, self.printed.lies is not Lies.IN_THE_PACK)
 
 
 class Counted(NamedTuple):
@@ -55,22 +58,24 @@ class Counted(NamedTuple):
         return self.copies * sum(piece.paper for piece in self.pieces)
 
 
-def compose_pack(edition: Edition, plan: ClassPlan, here: Address, listed: Iterable[Packed]) -> Composed:
-    """Make the pack of one date of the sheets that are listed, of which those in files of their own are counted alone."""
-    sheets = sorted(listed, key=lambda one: one.printed.in_own_file)
+def compose_pack(edition: Edition, plan: ClassPlan, here: Address, packed: Iterable[Packed]) -> Composed:
+    """Make the pack of one date of the sheets that it prints, of which those in files of their own are counted alone."""
+    sheets = sorted(packed, key=lambda one: one.printed.lies.value)
     title = say("To print: {class_title}", class_title=plan.studio_class.title)
     around = frame(edition, here, title, f"{title}, {when(edition, plan)}")
 
-    def view(pages: Sequence[int]) -> PackView:
-        known = tuple(zip(sheets, pages, strict=True)) if pages else ()  # nothing before they are pressed
-        bound = [(one, number) for one, number in known if not one.printed.in_own_file]
-        laid = laid_behind_a_cover([(number, one.printed.apart) for one, number in bound])
-        counted = [entry for (one, _), pieces in zip(bound, laid, strict=True) for entry in _counted(one.printed, pieces)]
-        others = [_beside(one.printed, number) for one, number in known if one.printed.in_own_file and number]
-        in_all, rows = _in_all(counted) if counted else "", tuple(map(_row, counted))
-        return PackView(around, title, when(edition, plan), summary(plan), in_all, rows, tuple(others))
+    def view(pages: Sequence[int], own: int) -> PackView:
+        known = [(one, number) for one, number in zip(sheets, pages, strict=True) if number]
+        bound = [(one.printed, number) for one, number in known if one.printed.lies is Lies.IN_THE_PACK]
+        laid = laid_behind_a_cover([(number, printed.apart) for printed, number in bound], own)
+        counted = [entry for (printed, _), pieces in zip(bound, laid, strict=True) for entry in _counted(printed, pieces)]
+        beside = tuple(_beside(one.printed, number) for one, number in known if one.printed.lies in (Lies.WITH_NAMES, Lies.ON_STOCK))
+        looked_up = tuple(f"{one.printed.name} ({basename(one.at.path)})" for one, _ in known if one.printed.lies is Lies.LOOKED_UP)
+        in_all, rows = _in_all(counted, own) if counted else "", tuple(map(_row, counted))
+        return PackView(around, title, when(edition, plan), summary(plan), in_all, rows, beside, listed(looked_up))
 
-    return Composed(view(()), Joins(tuple(one.joined for one in sheets), view))
+    # Nothing is counted before the sheets are pressed.
+    return Composed(view((0,) * len(sheets), 1), Joins(tuple(one.joined for one in sheets), view))
 
 
 def _counted(printed: ToPrint, pieces: Sequence[Piece]) -> list[Counted]:
@@ -87,16 +92,22 @@ def _counted(printed: ToPrint, pieces: Sequence[Piece]) -> list[Counted]:
 def _row(one: Counted) -> PackRow:
     first, last = one.pieces[0].first, one.pieces[-1].last
     sides = say("both sides") if any(piece.pages > 1 for piece in one.pieces) else say("one side")
+    if one.pieces[0].on_the_back:
+        sides = say("the back of this page")
     pages = say("{first} to {last}", first=first, last=last) if last > first else str(first)
-    return PackRow(one.printed.name, pages, one.printed.said or str(one.copies), sides, str(one.paper) if one.copies else "")
+    return PackRow(one.printed.name, pages, one.printed.said or str(one.copies), sides, str(one.paper) if one.paper else "")
 
 
 def _beside(printed: ToPrint, pages: int) -> PackRow:
-    return PackRow(printed.name, "", "", printed.said or say("one side"), str(pages))
+    if printed.lies is Lies.WITH_NAMES:
+        sides = say("paper")
+    else:
+        sides = say("its own stock, both sides") if printed.on_both_sides else say("its own stock, one side")
+    return PackRow(printed.name, "", "", sides, str(Piece(1, pages).paper if printed.on_both_sides else pages))
 
 
-def _in_all(counted: Sequence[Counted]) -> str:
-    """Sum up what is printed, with the page of counts itself."""
-    pages = 1 + sum(one.pages for one in counted)
-    paper = 1 + sum(one.paper for one in counted)
+def _in_all(counted: Sequence[Counted], own: int) -> str:
+    """Sum up what is printed, with the pages of counts themselves."""
+    pages = own + sum(one.pages for one in counted)
+    paper = Piece(1, own).paper + sum(one.paper for one in counted)
     return say("In all {pages}\u00a0printed pages on {paper}\u00a0sheets of paper.", pages=pages, paper=paper)

@@ -13,7 +13,7 @@ from dataclasses import replace
 
 from builder.compose import addresses
 from builder.compose.addresses import Address
-from builder.compose.document_kind import Composed, ToPrint
+from builder.compose.document_kind import Composed, Lies, ToPrint
 from builder.compose.edition import Edition
 from builder.compose.label.label_languages import not_for_sale
 from builder.compose.label.label_questions import labels_are_held
@@ -49,7 +49,7 @@ def copies_of_tags(edition: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Yield how many tags there are."""
     if plan.students and wished(edition.studio, plan).tags:
         line = say("Tags: {number}, printed on both sides", number=plan.students)
-        yield ToPrint(line, say("Tags"), said=say("both sides"), in_own_file=True)
+        yield ToPrint(line, say("Tags"), on_both_sides=True, lies=Lies.ON_STOCK)
 
 
 def compose_tags(edition: Edition, plan: ClassPlan, _: Address) -> Composed | None:

@@ -7,7 +7,7 @@ allergies is one copy that lies where nobody else reads it.
 from collections.abc import Iterator
 
 from builder.compose.addresses import Address
-from builder.compose.document_kind import Composed, ToPrint
+from builder.compose.document_kind import Composed, Lies, ToPrint
 from builder.compose.dose.choice_totals import view_guests, view_totals
 from builder.compose.edition import Edition
 from builder.compose.frames import frame
@@ -28,7 +28,7 @@ from builder.words.say import say
 def copies_of_roster(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Yield one copy, where the class keeps a roster."""
     if plan.has_roster:
-        yield ToPrint(say("Roster: 1\u00a0copy, for the teacher alone"), say("Roster, for the teacher alone"), in_own_file=True)
+        yield ToPrint(say("Roster: 1\u00a0copy, for the teacher alone"), say("Roster, for the teacher alone"), lies=Lies.WITH_NAMES)
 
 
 def compose_roster(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
@@ -43,7 +43,7 @@ def compose_roster(edition: Edition, plan: ClassPlan, here: Address) -> Composed
 
 def _looked_up(name: str) -> ToPrint:
     """Return a document that needs no paper."""
-    return ToPrint("", name, said=say("to look up; print it only if you want it on paper"), in_own_file=True)
+    return ToPrint("", name, lies=Lies.LOOKED_UP)
 
 
 def copies_of_costs(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:

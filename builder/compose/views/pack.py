@@ -18,7 +18,10 @@ class PackRow:
 
 @dataclass(frozen=True)
 class PackView:
-    """The page of counts of one date. `in_all` sums it up, and is empty before anything has been laid out; `beside` is in own files."""
+    """The page of counts of one date. `in_all` sums it up, and is empty before anything has been laid out.
+
+    `beside` is in files of its own, `looked_up` names what needs no paper.
+    """
 
     frame: Frame
     title: str
@@ -27,3 +30,4 @@ class PackView:
     in_all: str
     rows: tuple[PackRow, ...]
     beside: tuple[PackRow, ...]
+    looked_up: str
