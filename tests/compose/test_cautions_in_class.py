@@ -76,6 +76,17 @@ def test_each_part_has_the_cautions_of_what_is_met_in_it(name: str, key: str, ti
     assert said_in(pages(name)[key], title) == met
 
 
+@pytest.mark.parametrize(("key", "in_no_hands_here"), [("lotion-from-scratch", {"Neat preservative irritates"})])
+def test_of_what_only_staff_handle_the_benches_are_told_nothing(key: str, in_no_hands_here: set[str]) -> None:
+    assert in_no_hands_here <= named(pages("teacher's sheet")[key])
+    assert not in_no_hands_here & named(pages("steps at the bench")[key])
+
+
+def named(page: BeautifulSoup) -> set[str]:
+    """Return the names of the cautions on a page."""
+    return {one.get_text(" ").strip().rstrip(".").rpartition("  ")[2] for one in page.select(".caution .signal")}
+
+
 def test_the_run_by_the_clock_names_raw_soap_from_the_lye_to_the_last_tool() -> None:
     rows = pages("teacher's sheet")["soap-lab-in-pairs"].select("table.clock tbody tr:not(.kind)")
     raw = [" ".join(sure(row.select_one("th")).get_text(" ").split()) for row in rows if RAW in row.get_text(" ")]

@@ -34,7 +34,7 @@ class Watch:
         elif event in _CHANGES:
             # The last argument of most of them is the open folder that a relative name stands in, or -1.
             self._write(arguments[0], event, arguments[-1] if event in ("os.remove", "os.rmdir", "os.mkdir", "os.rename") else -1)
-        elif event.startswith(_REACHES):
+        elif event.startswith(_REACHES) and not _is_of_this_machine(event, arguments):
             self.breaches.append(f"{event} {arguments!r:.200}")
 
     def _write(self, path: Any, event: str, within: int = -1) -> None:
@@ -47,10 +47,12 @@ class Watch:
             self.breaches.append(f"{event} {where}")
 
 
-def _hook(
-    event: str,
-    arguments: tuple[Any, ...],
-) -> None:
+def _is_of_this_machine(event: str, arguments: tuple[Any, ...]) -> bool:
+    """Tell whether a file is asked for by its address, as fonts are: no connection is made for it."""
+    return event == "urllib.Request" and str(arguments[0]).startswith("file:///")
+
+
+def _hook(event: str, arguments: tuple[Any, ...]) -> None:
     if _watch is not None:
         _watch.see(event, arguments)
 

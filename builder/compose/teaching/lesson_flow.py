@@ -75,8 +75,9 @@ def compose_flow(
     With `in_brief`, which is for a sheet that says all of the first aid for lye on a page before, its cautions on lye say that in brief.
     With `short_again` a caution that an earlier part has said whole is said in a breath in a later one: hazard, gear and first aid, still.
     With `aid_at_foot`, for a sheet that shows it at the foot of each page, first aid of dangers stands in their first caution and there.
-    `whole` are all parts of the class, where others do some of them: what is weighed before anybody heats it is cold, and of heat that is
-    in no hands but theirs nothing is said. `at_head` is how many letters the head of a page holds onto which a part runs.
+    `whole` are all parts of the class, where others do some of them: what is weighed before anybody heats it is cold, and nothing is said
+    of heat, or of what a step of theirs names, that is in no hands but theirs. `at_head` is how many letters the head of a page holds onto
+    which a part runs.
     """
     flow = _Flow(studio, writer, in_brief, short_again, aid_at_foot, IN_CLASS if aid_at_foot else at_head)
     batches = list({id(sheet): sheet for sheet in (*sheets, *(source.sheet for source in sources))}.values())
@@ -88,7 +89,10 @@ def compose_flow(
         warming.update(map(id, mine[len(still) : len(still) + 1]))
     parts = tuple(flow.part(one, is_cold=id(one.part) in cold, warms=id(one.part) in warming) for one in sources)
     hazards = [one for sheet in batches for one in hazards_of_recipe(studio, sheet) if not whole or one not in HEAT]
-    left = [text for text in cautions_for(studio, hazards) if text.key not in flow.shown]
+    of_others = _Flow(studio, writer)
+    for one in (other for other in whole if not any(other is mine for mine in sources)):
+        of_others.part(one, is_cold=id(one.part) in cold, warms=id(one.part) in warming)
+    left = [text for text in cautions_for(studio, hazards) if text.key not in flow.shown | of_others.shown]
     before = tuple(flow.view(text) for text in left)
     at_foot = first_aid_of(text for text in flow.texts.values() if flow.is_at_foot(text))
     gear = strongest(piece for text in flow.texts.values() for piece in text.gear)
