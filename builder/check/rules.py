@@ -35,6 +35,7 @@ from builder.check.formula.heat import find_what_is_heated_too_far
 from builder.check.formula.oil_on_bath import find_oil_on_the_bath
 from builder.check.formula.ph_by_kind import find_ph_out_of_place
 from builder.check.formula.plants import find_plants_out_of_place
+from builder.check.formula.stirred_in_hot import find_what_is_stirred_in_too_hot
 from builder.check.formula.too_rough import find_grains_too_rough
 from builder.check.keeping.after_opening_missing import find_times_after_opening_missing
 from builder.check.keeping.keeping import find_what_does_not_keep
@@ -176,6 +177,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_oil_on_the_bath,
     find_fizz_and_water,
     find_what_is_heated_too_far,
+    find_what_is_stirred_in_too_hot,
     find_grains_too_rough,
     find_dust_unsaid,
     find_fire_unsaid,
