@@ -39,6 +39,10 @@ SILENT = [
     "1. Blend both at 75 °C.\n2. Read out what the preservative does.",
     "1. Blend both.\n2. Stir in the preservative.",
     "1. Blend both at 75 °C.\n\n## Preserve (together, 5 min, cooled)\n\n1. Stir in the preservative.",
+    "1. Blend both at 75 °C.\n2. Put on gloves before the preservative is opened.",
+    "1. Blend both at 75 °C.\n2. Chill the jug in ice until you can hold it.\n3. Add the preservative.",
+    "1. Blend both at 75 °C.\n2. Wait for half an hour.\n3. Add the preservative.",
+    "1. Blend both at 75 °C.\n2. Keep the preservative out until 40 °C.",
     "1. Set the water bath to 80 °C.\n2. Stir in the preservative at 40 °C.",
 ]
 

@@ -1,6 +1,6 @@
 """What the steps of a part stir in, and how hot what it goes into is told to be.
 
-Decided: only degrees that a part names count, up to its next word of cooling. Why: between two parts, and where a step says "when it is
+Decided: only degrees that a part names count, up to its next word of cooling or waiting. Why: between two parts, and where a step says "when it is
 cool", nobody knows how warm a pot still is.
 """
 
@@ -18,12 +18,15 @@ from builder.rules.degrees import all_degrees_in, degrees_meant
 
 # Ordinary English (common practice, no source). The last verb before a thing tells whether it goes in.
 _VERB = re.compile(
-    r"\b(?:(?P<puts>add|beat|blend|combine|dissolve|drip|drop|fold|heat|melt|mix|pour|pump|put|spoon|squeeze|stir|tip|warm|whisk|work)"
+    r"\b(?:(?P<puts>add|beat|blend|combine|dissolve|drip|drop|fold|heat|melt|mix|pour|pump|put(?! on)|spoon|squeeze|stir|tip|warm|whisk|work)"
     r"|bring|choose|fetch|hand|lay|look|measure|open|read|set|show|take|talk|tell|weigh)(?:e?s|\w?ed|\w?ing)?\b",
     re.IGNORECASE,
 )
 _GOES_IN = re.compile(r"\s+(?:\w+\s+)?(?:goes|comes|(?:is|are) (?:then |now )?(?:added|stirred|mixed|put|poured))\b", re.IGNORECASE)
-_COOLS = re.compile(r"\b(?:cool\w*|cold|(?:luke|hand|skin|body|barely|just)[\s-]?warm|body heat|room temperature)\b", re.IGNORECASE)
+_COOLS = re.compile(
+    r"\b(?:cool\w*|chill\w*|cold|ice|wait\w*|rests?|(?:luke|hand|skin|body|barely|just)[\s-]?warm|body heat|room temperature)\b",
+    re.IGNORECASE,
+)
 
 
 @dataclass(frozen=True)
