@@ -1,7 +1,7 @@
 """What the steps of a part stir in, and how hot what it goes into is told to be.
 
-Decided: only degrees that a part names count, up to its next word of cooling or waiting. Why: between two parts, and where a step says "when it is
-cool", nobody knows how warm a pot still is.
+Decided: only degrees that a part names count, up to its next word of cooling or waiting. Why: between two parts, and where a step says
+"when it is cool", nobody knows how warm a pot still is.
 """
 
 import re
@@ -18,13 +18,15 @@ from builder.rules.degrees import all_degrees_in, degrees_meant
 
 # Ordinary English (common practice, no source). The last verb before a thing tells whether it goes in.
 _VERB = re.compile(
-    r"\b(?:(?P<puts>add|beat|blend|combine|dissolve|drip|drop|fold|heat|melt|mix|pour|pump|put(?! on)|spoon|squeeze|stir|tip|warm|whisk|work)"
+    r"\b(?:(?P<puts>add|beat|blend|combine|dissolve|drip|drop|fold|heat|melt|"
+    r"mix|pour|pump|put(?! on)|spoon|squeeze|stir|tip|warm|whisk|work)"
     r"|bring|choose|fetch|hand|lay|look|measure|open|read|set|show|take|talk|tell|weigh)(?:e?s|\w?ed|\w?ing)?\b",
     re.IGNORECASE,
 )
 _GOES_IN = re.compile(r"\s+(?:\w+\s+)?(?:goes|comes|(?:is|are) (?:then |now )?(?:added|stirred|mixed|put|poured))\b", re.IGNORECASE)
 _COOLS = re.compile(
-    r"\b(?:cool\w*|chill\w*|cold|ice|wait\w*|rests?|(?:luke|hand|skin|body|barely|just)[\s-]?warm|body heat|room temperature)\b",
+    r"\b(?:cool\w*|chill\w*|cold|ice|(?<!n['’]t )(?<!not )wait\w*|rests?|"
+    r"(?:luke|hand|skin|body|barely|just)[\s-]?warm|body heat|room temperature)\b",
     re.IGNORECASE,
 )
 
@@ -58,8 +60,8 @@ def stirred_in_hot(part: Part, named: Iterable[Named]) -> Iterator[StirredIn]:
                 yield StirredIn(card, told, sentence.place(*at))
         if all_degrees_in(sentence):
             meant = degrees_meant(sentence)
-            heat = meant[-1].low if meant and not _COOLS.search(sentence.words, meant[-1].end) else None
-        elif _COOLS.search(sentence.words):
+            heat = meant[-1].low if meant and not _cools(sentence, meant[-1].end) else None
+        elif _cools(sentence):
             heat = None
 
 
@@ -86,7 +88,13 @@ def _heat_at(sentence: Sentence, at: tuple[int, int], heat: Fraction | None) -> 
     before = [one for one in degrees if one.end <= begin]
     after = [one for one in degrees if one.begin >= end]
     if before:
-        return None if _COOLS.search(sentence.words, before[-1].end) else before[-1].low
+        return None if _cools(sentence, before[-1].end) else before[-1].low
     if after:
         return after[0].low
-    return None if _COOLS.search(sentence.words) else heat
+    return None if _cools(sentence) else heat
+
+
+def _cools(sentence: Sentence, begin: int = 0) -> bool:
+    """Tell whether a sentence says from a spot on that something cools or waits."""
+    matches = ((clause, match) for clause in clauses_of(sentence) for match in _COOLS.finditer(clause.words))
+    return any(clause.begin + match.start() >= begin and stands(clause, match) for clause, match in matches)
