@@ -8,7 +8,7 @@ from bs4 import BeautifulSoup, Tag
 
 from builder.compose.edition import Edition
 from builder.library import LAYOUTS
-from tests.compose.conftest import read_edition, write_studio
+from tests.compose.conftest import FILES, read_edition, write_studio
 from tests.composing import composed
 from tests.making import sure
 
@@ -60,6 +60,19 @@ def test_lye_is_framed_and_has_its_temperature(edition: Edition) -> None:
         assert {"Lye: temperature", "Mixed at", "Trace at"} <= {item.get_text() for item in card.select(".blanks li")}
     for card in salts:
         assert not card.select("tr.is-lye") and "Trace at" not in card.get_text()
+
+
+def rows_of(edition: Edition) -> tuple[str, list[int]]:
+    """Return the most pages that the cards of the first date want, and how many cards lie side by side in each row."""
+    (made,) = composed("batch cards", edition, edition.sheets[0])
+    html = BeautifulSoup(made.html, "html.parser")
+    return str(sure(html.body)["data-most"]), [len(row.select("article.card")) for row in html.select(".row")]
+
+
+def test_more_cards_than_a_page_holds_one_beneath_the_other_lie_side_by_side(edition: Edition, tmp_path: Path) -> None:
+    assert rows_of(edition) == ("2", [2, 1])  # one pot of salts, and one of the bar for each of two groups
+    of_class = FILES["classes/first/class.yaml"].replace("batch: one for each group, ", "")
+    assert rows_of(read_edition(write_studio(tmp_path, classes__first__class_yaml=of_class))) == ("1", [1, 1])
 
 
 def test_nobody_is_named_and_where_nobody_comes_the_teachers_pot_alone_has_a_card(tmp_path: Path) -> None:
