@@ -12,6 +12,7 @@ import io
 import logging
 import sys
 from collections.abc import Iterator
+from functools import partial
 from pathlib import Path
 from typing import Any
 from urllib.request import url2pathname
@@ -21,18 +22,10 @@ from builder.model.document import Document
 from builder.model.label.own_font import FONT_ENDINGS
 from builder.pictures import clean_picture
 from builder.press.drawn_once import draw_once
-from builder.press.fitting import (
-    may_be_closer,
-    only_the_longest,
-    other_fits,
-    overfull,
-    runs_on,
-    set_closer,
-    set_fit,
-    wants_few_pages,
-)
+from builder.press.fitting import overfull
 from builder.press.kept import PressedSheet, style_file, sum_of_file
 from builder.press.private_names import boxes_of, set_scope
+from builder.press.sizes import laid_out
 
 MISSING = (
     "No PDF was written: the PDF engine does not start ({}). Every sheet is in the output as a page, which a browser prints. "
@@ -89,6 +82,7 @@ class Engine:
         self._fetcher = _local_fetcher(roots_of(studio_folder, layout_folders), self._opened)
         self._fonts = FontConfiguration()
         self._faces = CSS(string=font_faces(), font_config=self._fonts, url_fetcher=self._fetcher)
+        self._of_uneven_columns = CSS(string="* { column-fill: auto !important }")
         self._styles: dict[str, Any] = {}
 
     def press(self, document: Document) -> PressedSheet:
@@ -98,7 +92,7 @@ class Engine:
         self._opened.clear()
         with _heard() as messages:
             sheet = HTML(string=document.html, base_url=f"{self._studio.as_uri()}/", url_fetcher=self._fetcher)
-            rendered = self._closest(sheet, document)
+            rendered = laid_out(sheet.etree_element.find("body"), partial(self._render, sheet, document))
             over = overfull(rendered)
             pdf = rendered.write_pdf(pdf_variant="pdf/ua-1", finisher=_polish)
         told = (
@@ -109,36 +103,8 @@ class Engine:
         opened = dict(sorted({name: found for one in (self._opened, *of_styles) for name, found in one.items()}.items()))
         return PressedSheet(pdf, tuple(f"{document.path}: {message}" for message in dict.fromkeys(told)), opened)
 
-    def _closest(self, sheet: Any, document: Document) -> Any:
-        """Lay a sheet out as its sizes ask, and more closely where that is offered and saves a page."""
-        body = sheet.etree_element.find("body")
-        fitted = self._fitted(sheet, document)
-        if not may_be_closer(fitted, body):
-            return fitted
-        set_closer(body)
-        closer = self._render(sheet, document)
-        return closer if len(closer.pages) < len(fitted.pages) and not runs_on(closer, body) else fitted
-
-    def _fitted(self, sheet: Any, document: Document) -> Any:
-        """Lay a sheet out in the first of its sizes in which every piece that wants one page takes one, or in the last of them.
-
-        One that takes more pages in all than it wants gets the first of its sizes in which it takes no more than in the last.
-        """
-        body = sheet.etree_element.find("body")
-        left = list(other_fits(body))
-        with only_the_longest(body) as is_a_part:
-            while left and is_a_part and runs_on(self._render(sheet, document), body):
-                set_fit(body, left.pop(0))
-        tried = [self._render(sheet, document)]
-        while left and runs_on(tried[-1], body):
-            set_fit(body, left.pop(0))
-            tried.append(self._render(sheet, document))
-        if wants_few_pages(body) and runs_on(tried[-1], body):
-            return next(one for one in tried if len(one.pages) == len(tried[-1].pages))
-        return tried[-1]
-
-    def _render(self, sheet: Any, document: Document) -> Any:
-        styles = [self._faces, *(self._style(name) for name in document.styles)]
+    def _render(self, sheet: Any, document: Document, *, to_be_kept: bool) -> Any:
+        styles = [self._faces, *(self._style(name) for name in document.styles), *(() if to_be_kept else (self._of_uneven_columns,))]
         return sheet.render(font_config=self._fonts, stylesheets=styles, presentational_hints=True, pdf_variant="pdf/ua-1")
 
     def _style(self, name: str) -> Any:

@@ -1,0 +1,84 @@
+"""The size of type that a sheet gets does not hang on the guess at which it is begun; a guess that is right saves layouts."""
+
+from itertools import combinations_with_replacement
+from types import SimpleNamespace
+from xml.etree import ElementTree
+
+import pytest
+
+from builder.press.sizes import laid_out
+
+NAMES = ["large", "middle", "small", "smallest"]
+
+
+class Page:
+    """A page that has been laid out, with the boxes on it."""
+
+    def __init__(self, *boxes: SimpleNamespace) -> None:
+        self._page_box = self
+        self._boxes = boxes
+
+    def descendants(self, *, placeholders: bool) -> tuple[SimpleNamespace, ...]:
+        return () if placeholders else self._boxes
+
+
+def sheet(pages: tuple[int, ...], most: int, begun_at: int, of_other_pieces: str = "") -> tuple[str, bool, int]:
+    """Lay out a sheet that takes so many pages in each size; give its size, whether its columns are even, and the layouts."""
+    holds = " ".join("0" if size < begun_at else "1000" for size in range(len(NAMES)))
+    body = ElementTree.Element("body", {"data-fits": " ".join(NAMES), "data-fit": "large", "data-most": str(most), "data-holds": holds})
+    body.text = "Weigh the oils."
+    if of_other_pieces:
+        ElementTree.SubElement(body, "p", {"class": "one-page", "data-in": of_other_pieces})
+    made = []
+
+    def render(*, to_be_kept: bool) -> SimpleNamespace:
+        size = body.get("data-fit", "")
+        made.append(size)
+        return SimpleNamespace(size=size, even=to_be_kept, pages=[Page()] * pages[NAMES.index(size)])
+
+    kept = laid_out(body, render)
+    return kept.size, kept.even, len(made)
+
+
+def all_tried(pages: tuple[int, ...], most: int) -> str:
+    """Return the first size with as few pages as are wanted, or else with as few as the last has."""
+    return next(name for name, taken in zip(NAMES, pages, strict=True) if taken <= max(most, pages[-1]))
+
+
+@pytest.mark.parametrize("begun_at", range(len(NAMES)))
+def test_the_size_is_the_same_wherever_it_is_begun(begun_at: int) -> None:
+    for falling in combinations_with_replacement(range(5, 0, -1), len(NAMES)):
+        for most in range(1, 7):
+            size, even, _ = sheet(falling, most, begun_at)
+            assert (size, even) == (all_tried(falling, most), True), (falling, most)
+
+
+@pytest.mark.parametrize("begun_at", range(len(NAMES)))
+def test_sizes_in_which_other_pieces_want_a_page_are_tried_for_themselves(begun_at: int) -> None:
+    falling = list(combinations_with_replacement(range(4, 0, -1), 2))
+    for pages in ((*first, *second) for first in falling for second in falling):
+        for most in range(pages[-1], 5):
+            assert sheet(pages, most, begun_at, "large middle")[:2] == (all_tried(pages, most), True), (pages, most)
+
+
+@pytest.mark.parametrize(("pages", "begun_at", "layouts"), [((2, 2, 1, 1), 0, 1), ((5, 4, 2, 1), 2, 2), ((7, 6, 5, 2), 3, 2)])
+def test_who_guesses_right_lays_out_once_or_twice(pages: tuple[int, ...], begun_at: int, layouts: int) -> None:
+    assert sheet(pages, 2, begun_at) == (NAMES[begun_at], True, layouts)
+
+
+def test_a_piece_is_tried_by_itself_before_all_of_a_sheet_is() -> None:
+    html = '<div><p class="one-page">Weigh it.</p><p>Then <b>stir</b>.</p></div>'
+    body = ElementTree.fromstring(f'<body data-fits="large small" data-fit="large" data-holds="3 900">{html}</body>')
+    page = Page(SimpleNamespace(element=body[0][0], element_tag="p"))
+    made, kept = [], []
+
+    def render(*, to_be_kept: bool) -> SimpleNamespace:
+        made.append((body.get("data-fit"), "".join(body.itertext())))
+        kept.append(to_be_kept)
+        return SimpleNamespace(pages=[page] * (2 if body.get("data-fit") == "large" else 1))
+
+    assert len(laid_out(body, render).pages) == 1
+    # In the larger type the piece runs on by itself, so that the rest need not be laid out with it; nothing of it is lost.
+    assert made == [("small", "Weigh it.Then stir."), ("large", "Weigh it.")]
+    assert "".join(body.itertext()) == "Weigh it.Then stir."
+    assert kept == [True, False]
