@@ -4,16 +4,21 @@ Decided: acids beside lye, or beside bicarbonate that takes all of them, are not
 takes the fat, and so does bicarbonate as soon as both are wet.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Set
 from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.dose.limit_words import DEFER, what_counts, where_it_stands, who_says
+from builder.check.formula.formulas import WATERY
+from builder.check.formula.ph_by_kind import LOWEST
 from builder.check.places import place_of_counted
 from builder.check.rule import BATCH, rule_on
+from builder.model.dose.limit import names_of
 from builder.model.dose.towards import TowardsLimit
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.label.language import OWN
+from builder.model.recipe.ingredient_kind import IngredientKind
+from builder.rules.basis import basis_of
 from builder.rules.fizz import acid_left
 from builder.words.fold import fold
 from builder.words.percent import percent
@@ -47,6 +52,7 @@ def find_acids_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
     of_ph = [one for one in batch.filling.asked if one.limit.lowest_ph is not None]
     if of_ph:
         yield from _judge_ph(batch, max(of_ph, key=lambda one: _weight(batch, one)))
+    yield from _judge_without_limit(batch, {name for one in of_ph for name in one.limit.names})
     for one in batch.filling.asked:
         if one.limit.role == "labelling" and one.limit.names and _is_more_than_a_drop(batch, one):
             yield from _judge_label(batch, one)
@@ -88,6 +94,24 @@ def _judge_ph(batch: Batch, asking: TowardsLimit) -> Iterator[BatchFinding]:
             f'Measure, and write it, as in `pH: {{low: 4.8, high: 5.2, measured: "strip, 2026-11"}}`. {DEFER}',
             "",
         )
+
+
+def _judge_without_limit(batch: Batch, limited: Set[str]) -> Iterator[BatchFinding]:
+    """Look for an acid of which no limit names a pH, in what holds water and stays on the skin."""
+    sheet, lowest = batch.sheet, batch.constants[LOWEST]
+    if sheet.recipe.ph or not sheet.product.contact.stays_on or not any(line.ingredient.counts_as in WATERY for line in sheet.lines):
+        return
+    for line in sheet.lines:
+        is_free = line.ingredient.kind is IngredientKind.ACID and limited.isdisjoint(names_of(line.ingredient))
+        if is_free and line.share * 100 > batch.constants[MORE_THAN_A_DROP].typical:
+            yield batch.caution(
+                "acid-ph-open",
+                line.place,
+                f"{line.ingredient.name} comes to {percent(line.share)} of what stays on the skin, and the recipe does not say what pH was "
+                f"measured. Below {plain_number(lowest.typical)} acid peels and burns ({basis_of(lowest)}).",
+                f'Measure, and write it, as in `pH: {{low: 4.8, high: 5.2, measured: "strip, 2026-11"}}`; or use less of it. {DEFER}',
+                "",
+            )
 
 
 def _judge_label(batch: Batch, asking: TowardsLimit) -> Iterator[BatchFinding]:
