@@ -15,7 +15,7 @@ from builder import cli
 from builder.cache import results
 from builder.model.finding import Finding
 from builder.model.place import Place
-from builder.press import missing_pdf_engine
+from builder.press import missing_pdf_engine, pool
 from builder.read.text.source_lines import SourceLines
 from builder.tasks import known_runs, told
 from builder.terminal.findings import print_findings
@@ -109,7 +109,8 @@ def _keeping(kept: list[Finding]) -> Callable[[Sequence[Finding], SourceLines], 
 
 
 def _without_pdf(pdf: bool) -> contextlib.AbstractContextManager[object]:
-    return contextlib.nullcontext() if pdf else only_pages()
+    # In this process alone: what others do is not seen here.
+    return patch.object(pool, "_cores", lambda: 1) if pdf else only_pages()
 
 
 def _wrong_status(trial: Trial) -> Iterator[str]:
