@@ -32,8 +32,8 @@ def copies_of_dose_cards(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
 
 
 def compose_dose_cards(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
-    """Make the cards of one date, a page for each product with choices and each kind of container that it fills, since the most that a
-    portion may take goes with its weight; none where there is nothing to choose, or nobody chooses.
+    """Make the cards of one date, one for each product with choices and each kind of container that it fills, since the most that a portion
+    may take goes with its weight, two on a page where they fit it; none where there is nothing to choose, or nobody chooses.
     """
     made = plan.chosen
     if not made:
@@ -49,7 +49,7 @@ def compose_dose_cards(edition: Edition, plan: ClassPlan, here: Address) -> Comp
         neat=_neat(edition.studio, doses),
         ask=_ask(profile.teacher),
         emergency=emergency_lines(profile.emergency),
-        cards=cards,
+        pages=tuple(cards[at : at + 2] for at in range(0, len(cards), 2)),
     )
     return Composed(view)
 

@@ -41,7 +41,7 @@ class DoseCard:
 
 @dataclass(frozen=True)
 class DoseCardsView:
-    """The cards of one date."""
+    """The cards of one date, two on a page where they fit it."""
 
     frame: Frame
     title: str
@@ -49,7 +49,7 @@ class DoseCardsView:
     neat: tuple[str, ...]
     ask: str
     emergency: tuple[str, ...]
-    cards: tuple[DoseCard, ...]
+    pages: tuple[tuple[DoseCard, ...], ...]
 
 
 @dataclass(frozen=True)
