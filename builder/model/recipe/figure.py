@@ -3,6 +3,7 @@
 from dataclasses import dataclass, field
 from enum import StrEnum
 from fractions import Fraction
+from functools import cached_property
 
 from builder.model.place import NOWHERE, Place
 
@@ -51,7 +52,7 @@ class Figure:
     because: str = ""
     place: Place = field(default=NOWHERE, compare=False)
 
-    @property
+    @cached_property
     def typical(self) -> Fraction:
         """Return the value, or the middle of the range."""
         return self.low if self.high is None else (self.low + self.high) / 2

@@ -9,6 +9,7 @@ import errno
 import os
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
+from functools import cached_property
 from pathlib import Path
 
 from builder.model.finding import Finding, caution, stop
@@ -165,13 +166,17 @@ class TextFolder:
             self.met[name] = self._judge(name)
         return self.met[name]
 
+    @cached_property
+    def _resolved(self) -> Path:
+        return self.root.resolve()
+
     def _judge(self, name: str) -> bool:
         path = self.root / name
         if not (_leads_to(path, Path.is_file) or _leads_to(path, Path.is_dir)):
             wrong = "This is no plain file: a link that leads nowhere, or something else from which no text can be read."
             self._stop("file-unreadable", name, wrong, "Put a plain file in its place, or remove it.")
             return False
-        if not path.resolve().is_relative_to(self.root.resolve()):
+        if not path.resolve().is_relative_to(self._resolved):
             wrong = "This is a link that leads out of the folder, so it may name anything on this computer."
             self._stop("file-outside-studio", name, wrong, "Put a copy of the file in its place.")
             return False

@@ -24,7 +24,7 @@ def figure_of(card: Ingredient, name: str) -> Figure:
 
 def at_end(figure: Figure, end: End) -> Fraction:
     """Return a figure at one end of its range, or its typical value."""
-    return {"low": figure.low, "typical": figure.typical, "high": figure.highest}[end]
+    return figure.typical if end == "typical" else figure.low if end == "low" else figure.highest
 
 
 def molar_mass(card: Ingredient) -> Fraction:

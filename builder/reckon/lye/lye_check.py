@@ -162,8 +162,10 @@ class _Sums:
 
 def _off(weighed: Weighed, end: End) -> Mass:
     """Return a weighing that is as far off towards one end as its scale may be; nothing weighs less than nothing."""
+    if end == "typical":
+        return weighed.mass
     off = weighed.scale.off
-    return {"low": max(weighed.mass - off, NO_MASS), "typical": weighed.mass, "high": weighed.mass + off}[end]
+    return weighed.mass + off if end == "high" else max(weighed.mass - off, NO_MASS)
 
 
 def _rounded(weighed: Weighed, way: _Way) -> Mass:

@@ -35,7 +35,8 @@ def vessel_by(constants: Mapping[str, Figure]) -> Vessel:
 
 def pick_scale(mass: Mass, scales: Sequence[Scale], vessel: Vessel) -> tuple[Scale, bool]:
     """Return the finest scale that can hold the mass in its vessel, and whether one can; if none can, the one that holds most."""
-    able = [scale for scale in scales if scale.up_to >= vessel.holding(mass)]
+    held = vessel.holding(mass)
+    able = [scale for scale in scales if scale.up_to >= held]
     if able:
         return min(able, key=lambda scale: (scale.division, scale.up_to)), True
     return max(scales, key=lambda scale: scale.up_to), False

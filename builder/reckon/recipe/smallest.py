@@ -29,11 +29,11 @@ def _smallest(formula: Formula, scales: Sequence[Scale], constants: Mapping[str,
     most = constants[MOST_MOVED].typical / 100
     vessel = vessel_by(constants)
     for candidate in CANDIDATES:
-        lines = reckon_lines(formula, Mass(candidate))
+        whole = Mass(candidate)
         # Most candidates fail at their first line, so that the others are not weighed.
-        if any(line.exact < pick_scale(line.exact, scales, vessel)[0].division * fewest for line in lines):
+        if any(exact < pick_scale(exact, scales, vessel)[0].division * fewest for exact in (whole * line.share for line in formula.lines)):
             continue
-        weighed = weigh_lines(lines, scales, vessel)
+        weighed = weigh_lines(reckon_lines(formula, whole), scales, vessel)
         if formula.lye is None or (can_be_checked(weighed) and rounding_may_move(weighed, formula.lye) <= most):
-            return Mass(candidate)
+            return whole
     return None

@@ -12,6 +12,7 @@ from fractions import Fraction
 from builder.model.label.label_sheet import PAPERS, LabelSheet
 from builder.model.recipe.container import Container, ContainerForm
 from builder.model.recipe.quantity import Length
+from builder.model.remembered import remembered
 
 # The paper between two labels, where corner marks stand and a knife may be off, and the unprinted edge of the paper (a printer leaves up
 # to 6.35 mm).
@@ -25,8 +26,13 @@ WIDEST, HIGHEST, SMALLEST, BAND = Fraction(130), Fraction(110), Fraction(14), Fr
 PARTS = (Fraction(7, 10), Fraction(17, 20), Fraction(1))
 
 
-def labels_for(container: Container, paper: str) -> Iterator[tuple[LabelSheet, int]]:
-    """Yield sheets of labels of the sizes that a container has room for, the smaller first, each with how many belong together."""
+@remembered(128)
+def labels_for(container: Container, paper: str) -> tuple[tuple[LabelSheet, int], ...]:
+    """Return sheets of labels of the sizes that a container has room for, the smaller first, each with how many belong together."""
+    return tuple(_labels_for(container, paper))
+
+
+def _labels_for(container: Container, paper: str) -> Iterator[tuple[LabelSheet, int]]:
     for what, width, height, is_round, labels in _rooms(container):
         for wide, high in _sizes(width, height, is_round=is_round, labels=labels):
             if min(wide, high) >= SMALLEST:

@@ -15,6 +15,7 @@ from math import pi
 from builder.model.recipe.container import Container, ContainerForm
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import Length
+from builder.model.remembered import remembered
 
 PI = Fraction(pi)
 
@@ -27,6 +28,7 @@ class Panel:
     measured: bool
 
 
+@remembered(128)
 def panel_of(container: Container, constants: Mapping[str, Figure]) -> Panel | None:
     """Return the panel of a container; None where neither its measures nor its capacity say anything of it."""
     share = constants["share of a round side that is its panel"].typical / 100

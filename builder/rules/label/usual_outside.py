@@ -15,6 +15,7 @@ from math import sqrt
 from builder.model.recipe.container import Container, ContainerForm, Outside
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import Length
+from builder.model.remembered import remembered
 from builder.rules.label.panel import PI, diameter
 
 ROUND = {
@@ -28,6 +29,7 @@ FLAT = {
 }
 
 
+@remembered(128)
 def with_usual_outside(container: Container, constants: Mapping[str, Figure]) -> Container:
     """Return a container as far as it was measured, and for the rest with the least that usual ones have."""
     least, known = _least(container, constants), container.outside
