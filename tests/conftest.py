@@ -85,6 +85,10 @@ def pytest_configure(config: pytest.Config) -> None:
         config.add_cleanup(folder.cleanup)
     if config.option.dist == "no" or hasattr(config, "workerinput"):
         _settle(config.option.long)
+    if worker := getattr(config, "workerinput", None):
+        from tests.made_ready import make_ready
+
+        make_ready(int(worker["workerid"].removeprefix("gw")))
 
 
 def _settle(is_long: bool) -> None:
