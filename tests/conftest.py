@@ -10,6 +10,7 @@ import gc
 import os
 import sys
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -55,10 +56,19 @@ LONGEST = (
 )  # fmt: skip
 
 
+# What makes all that follows in its process slower: it comes after all others.
+LAST = ("fuzz/test_fuzz.py",)
+
+
 def _turn(item: pytest.Item) -> int:
     """Return the place of the module of a test in the run; those of one place stay as they were collected."""
-    name = item.path.relative_to(Path(__file__).parent).as_posix()
-    return LONGEST.index(name) if name in LONGEST else len(LONGEST)
+    return _turn_of(item.path)
+
+
+@cache
+def _turn_of(path: Path) -> int:
+    name = path.relative_to(Path(__file__).parent).as_posix()
+    return LONGEST.index(name) if name in LONGEST else len(LONGEST) + (name in LAST)
 
 
 @pytest.fixture

@@ -5,6 +5,7 @@ import signal
 import sys
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -57,7 +58,10 @@ def _hook(event: str, arguments: tuple[Any, ...]) -> None:
         _watch.see(event, arguments)
 
 
-sys.addaudithook(_hook)
+@cache
+def _begin_to_hear() -> None:
+    """Hear of events from now on: that cannot be ended, and everything that follows in the process takes longer for it."""
+    sys.addaudithook(_hook)
 
 
 @contextmanager
@@ -68,6 +72,7 @@ def watched(allowed: Sequence[Path], seconds: float) -> Iterator[Watch]:
     def too_slow(*_: object) -> None:
         raise TooSlowError
 
+    _begin_to_hear()
     before = signal.signal(signal.SIGPROF, too_slow)
     signal.setitimer(signal.ITIMER_PROF, seconds)
     _watch = Watch([Path(one).resolve() for one in allowed])
