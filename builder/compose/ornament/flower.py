@@ -178,12 +178,10 @@ def _fitted(petals: list[PetalShape], dots: list[Dot], side: float, of_heart: fl
 
 def along(outline: tuple[Point, ...], steps: int = 8) -> list[Point]:
     """Return points along an outline of cubic curves."""
+    parts = [step / steps for step in range(steps)]
+    weights = [((1 - t) ** 3, 3 * t * (1 - t) ** 2, 3 * t * t * (1 - t), t**3) for t in parts]
     found = []
     for first in range(0, len(outline) - 1, 3):
-        curve = outline[first : first + 4]
-        for step in range(steps):
-            t = step / steps
-            weights = ((1 - t) ** 3, 3 * t * (1 - t) ** 2, 3 * t * t * (1 - t), t**3)
-            x, y = (sum(w * p[axis] for w, p in zip(weights, curve, strict=True)) for axis in (0, 1))
-            found.append((x, y))
+        (x1, y1), (x2, y2), (x3, y3), (x4, y4) = outline[first : first + 4]
+        found += [(a * x1 + b * x2 + c * x3 + d * x4, a * y1 + b * y2 + c * y3 + d * y4) for a, b, c, d in weights]
     return found

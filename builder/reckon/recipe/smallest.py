@@ -28,8 +28,11 @@ def _smallest(formula: Formula, scales: Sequence[Scale], constants: Mapping[str,
     fewest = constants["fewest divisions of a weighing"].typical
     most = constants[MOST_MOVED].typical / 100
     vessel = vessel_by(constants)
+    smallest, enough = min((line.share for line in formula.lines), default=Fraction(1)), min(scale.division for scale in scales) * fewest
     for candidate in CANDIDATES:
         whole = Mass(candidate)
+        if whole * smallest < enough:
+            continue  # Not even on the finest scale.
         # Most candidates fail at their first line, so that the others are not weighed.
         if any(exact < pick_scale(exact, scales, vessel)[0].division * fewest for exact in (whole * line.share for line in formula.lines)):
             continue
