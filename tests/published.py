@@ -27,6 +27,7 @@ import pypdfium2
 from bs4 import BeautifulSoup
 
 from builder import cli, pipeline
+from builder.cache.constants import dumps, loads
 from builder.compose import publication
 from builder.compose.document_table import DOCUMENTS
 from builder.compose.edition import Edition
@@ -114,22 +115,33 @@ def sheets_pressed(
         yield
 
 
+def _shared() -> Path:
+    return Path(os.environ.get(SHARED, _OWN.name))
+
+
+@contextmanager
+def _alone(name: str) -> Iterator[Path]:
+    """Give a file that the processes of one run share, while no other process has it."""
+    with (_shared() / f"{name}.lock").open("w") as lock:
+        fcntl.flock(lock, fcntl.LOCK_EX)
+        yield _shared() / name
+
+
 @cache
 def published() -> tuple[Path, Run]:
     """Publish the example studio and give its output folder and what the command said. The processes of one run of tests share it."""
-    kept = Path(os.environ.get(SHARED, _OWN.name))
-    said = kept / "said"
+    kept = _shared()
 
     def note(sheet: Document) -> None:
         file = kept / f"composed/{sheet.folder}/{sheet.path}"
         file.parent.mkdir(parents=True, exist_ok=True)
         file.write_text(sheet.html, encoding="utf-8")
 
-    with (kept / "lock").open("w") as lock:
-        fcntl.flock(lock, fcntl.LOCK_EX)
+    with _alone("said") as said:
         if not said.exists():
             with sheets_pressed(note=note):
                 said.write_bytes(pickle.dumps(run("publish", EXAMPLE, "--to", kept / "out", "--today", TODAY)))
+            example()  # It is known here now.
     return kept / "out", pickle.loads(said.read_bytes())
 
 
@@ -215,12 +227,20 @@ def html_text(path: Path) -> str:
     return squeeze(text_of(path.read_text(encoding="utf-8")))
 
 
-_checked = cache(pipeline.check)
+_check = pipeline.check
 
 
+@cache
 def example() -> pipeline.Outcome:
-    """Return the example studio, read, checked and worked out: once for a process."""
-    return _checked(EXAMPLE, on=date.fromisoformat(TODAY))
+    """Return the example studio, read, checked and worked out. The processes of one run of tests share it."""
+    with _alone("example") as kept:
+        if kept.exists():
+            found = loads(kept.read_bytes())
+            assert isinstance(found, pipeline.Outcome)
+            return found
+        made = _check(EXAMPLE, on=date.fromisoformat(TODAY))
+        kept.write_bytes(dumps(made))
+        return made
 
 
 @cache
@@ -234,6 +254,6 @@ def edition() -> Edition:
 def weighed(class_key: str, recipe: str, date: str = "") -> Any:
     """Give what `weigh --json` says of one product of a class. The studio is the same each time, and so worked out once for all of them."""
     dated = ("--date", date) if date else ()
-    with patch.object(pipeline, "check", _checked):
+    with patch.object(pipeline, "check", lambda *_, **__: example()):
         done = run("weigh", EXAMPLE, recipe, "--class", class_key, "--today", TODAY, "--json", *dated)
     return json.loads(done.out)

@@ -1,11 +1,11 @@
 """A pressed sheet read in the order of its words: on which page each step stands, and which of its cautions stand before it there."""
 
-import io
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import accumulate
 
-import pdfplumber
+import pypdfium2
 from bs4 import BeautifulSoup, Tag
 
 
@@ -29,8 +29,11 @@ def squeezed(text: str) -> str:
 
 def steps_read(pdf: bytes, html: str, head: float) -> list[StepRead]:
     """Return the steps of a sheet; what stands above `head`, in points, is the head of its page."""
-    with pdfplumber.open(io.BytesIO(pdf)) as opened:
-        texts = [[(char["text"], char["top"]) for char in one.chars if char["text"].strip()] for one in opened.pages]
+    opened = pypdfium2.PdfDocument(pdf)
+    try:
+        texts = [list(_signs(page)) for page in opened]
+    finally:
+        opened.close()
     pages = ["".join(text for text, top in page if top >= head) for page in texts]
     heads = ["".join(text for text, top in page if top < head) for page in texts]
     whole, begins = "".join(pages), [0, *accumulate(map(len, pages))]
@@ -51,6 +54,15 @@ def steps_read(pdf: bytes, html: str, head: float) -> list[StepRead]:
             found.append(StepRead(words, page + 1, heads[page], lacks, frozenset(new)))
             new = []
     return found
+
+
+def _signs(page: pypdfium2.PdfPage) -> Iterator[tuple[str, float]]:
+    """Yield each sign of a page in the order in which they were set, and how far below the upper edge its ink begins, in points."""
+    text, height = page.get_textpage(), page.get_height()
+    for number in range(text.count_chars()):
+        sign = chr(pypdfium2.raw.FPDFText_GetUnicode(text, number)).replace("\x02", "-")  # It calls a hyphen at the end of a line so.
+        if sign.strip():
+            yield sign, height - text.get_charbox(number)[3]
 
 
 def _own(signal: Tag) -> str:
