@@ -14,6 +14,7 @@ from functools import cache
 from pathlib import Path
 
 from builder.cache import made_once
+from builder.model.recipe.quantity import Temperature
 
 # What a studio may write, folded, and pint's name for it.
 MASS_UNITS = {
@@ -92,9 +93,4 @@ def minutes_in(unit: str) -> Fraction:
 
 def celsius(number: Fraction, unit: str) -> Fraction:
     """Return a temperature in degrees Celsius; exact, unlike a float or a Decimal offset conversion."""
-    return number if TEMPERATURE_UNITS[unit] == "degC" else (number - 32) * 5 / 9
-
-
-def fahrenheit(degrees_celsius: Fraction) -> Fraction:
-    """Return degrees Fahrenheit."""
-    return degrees_celsius * 9 / 5 + 32
+    return number if TEMPERATURE_UNITS[unit] == "degC" else Temperature.of_fahrenheit(number).celsius

@@ -5,12 +5,13 @@ from fractions import Fraction
 import pytest
 
 from builder import units
+from builder.model.recipe.quantity import Temperature
 
 
 @pytest.mark.parametrize(("celsius", "fahrenheit"), [(0, 32), (100, 212), (-40, -40), (37, Fraction("98.6"))])
 def test_temperatures_at_fixed_points(celsius: int, fahrenheit: int | Fraction) -> None:
     assert units.celsius(Fraction(fahrenheit), "degf") == celsius
-    assert units.fahrenheit(Fraction(celsius)) == fahrenheit
+    assert Temperature(Fraction(celsius)).fahrenheit == fahrenheit
 
 
 def test_every_unit_a_studio_may_write_is_known() -> None:

@@ -3,12 +3,17 @@
 import re
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 
 from builder.model.place import Place
+from builder.model.recipe.quantity import Temperature
 from builder.model.teaching.prose import Sentence
 from builder.rules.clauses import clauses_of, stands
 
 _DEGREES = re.compile(r"(\d{2,3})\s*(?:(?:to|-|–)\s*(\d{2,3})\s*)?(?:°\s*|deg(?:rees)?\s*)(C|F)\b", re.IGNORECASE)
+
+_SAME = re.compile(r"[\s/(,]*(?:or)?\s*")
+_BELOW = re.compile(r"\b(?:below|under|beneath|at most|no \w+ than|not \w+ than|not above)\W+(?:about\W+)?$", re.IGNORECASE)
 
 
 @dataclass(frozen=True)
@@ -28,19 +33,30 @@ def degrees_in(sentence: Sentence) -> Degrees | None:
 
 
 def all_degrees_in(sentence: Sentence) -> tuple[Degrees, ...]:
-    """Return every temperature that a sentence names, in order."""
-    return tuple(_degrees(sentence, match) for match in _DEGREES.finditer(sentence.words))
+    """Return every temperature that a sentence names, in order; what is written in both scales ("104 °F (40 °C)") once."""
+    return _once(sentence, [_degrees(sentence, match) for match in _DEGREES.finditer(sentence.words)])
 
 
 def degrees_meant(sentence: Sentence) -> tuple[Degrees, ...]:
     """Return every temperature that a sentence names and does not deny, suppose or ask for, in order."""
     matches = ((clause, match) for clause in clauses_of(sentence) for match in _DEGREES.finditer(clause.words))
-    return tuple(_degrees(sentence, match, clause.begin) for clause, match in matches if stands(clause, match))
+    meant = [_degrees(sentence, match, clause.begin) for clause, match in matches if stands(clause, match)]
+    return tuple(one for one in all_degrees_in(sentence) if one in meant)
+
+
+def is_bound(sentence: Sentence, degrees: Degrees) -> bool:
+    """Tell whether a temperature of a sentence is one that something stays below."""
+    return _BELOW.search(sentence.words, 0, degrees.begin) is not None
+
+
+def _once(sentence: Sentence, found: list[Degrees]) -> tuple[Degrees, ...]:
+    again = [two for one, two in pairwise(found) if _SAME.fullmatch(sentence.words[one.end : two.begin])]
+    return tuple(one for one in found if one not in again)
 
 
 def _degrees(sentence: Sentence, match: re.Match[str], before: int = 0) -> Degrees:
     low, high = Fraction(match[1]), Fraction(match[2] or match[1])
     if match[3].upper() == "F":
-        low, high = ((one - 32) * Fraction(5, 9) for one in (low, high))
+        low, high = (Temperature.of_fahrenheit(one).celsius for one in (low, high))
     begin, end = before + match.start(), before + match.end()
     return Degrees(low, high, begin, end, sentence.place(begin, end))

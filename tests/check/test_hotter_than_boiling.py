@@ -5,7 +5,8 @@ Each was written before it was tried. The boiling point is the one that ships (I
 
 import pytest
 
-from builder.check.teaching.lesson_heat import BOILS, hotter_than
+from builder.check.formula.heat import BOILS
+from builder.check.teaching.lesson_heat import hotter_than
 from builder.model.place import Place
 from builder.model.teaching.prose import sentences_of, value_as_text
 from tests.studios import sound_studio
@@ -63,6 +64,8 @@ SILENT = [
     "Switch the heat off before the oils come to 105 °C.",
     "Carry the pot with mitts that are good to 250 °C.",
     "Heat the wax between 70 - 75 °C.",
+    "Keep the oils below 230 °F (110 °C).",
+    "Heat the oils to 167 °F / 75 °C.",
     "Wear gloves that take 150 °C when you lift the pot.",
 ]
 

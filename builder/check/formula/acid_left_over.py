@@ -1,10 +1,9 @@
 """More acid in what fizzes than its bicarbonate takes up.
 
-Decided: some acid over is silent, the twentieth part. Why: scales and purities leave that much open, and it is weaker than lemonade.
+Decided: a little acid over is silent. Why: scales and purities leave that much open, and it is weaker than lemonade.
 """
 
 from collections.abc import Iterator
-from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.rule import BATCH, rule_on
@@ -13,7 +12,7 @@ from builder.model.recipe.product import Contact
 from builder.rules.fizz import acid_left
 from builder.words.percent import percent
 
-_OPEN = Fraction(1, 20)
+OPEN = "acid that may be left over in what fizzes"
 
 
 @rule_on(BATCH, FindingKind("acid-left-over", CAUTION, "More acid is in what fizzes than its bicarbonate takes up, and it stings."))
@@ -21,7 +20,9 @@ def find_acid_left_over(batch: Batch) -> Iterator[BatchFinding]:
     """Look at what goes into water: what is left of the acid is then in the bath."""
     sheet = batch.sheet
     left = acid_left(sheet.lines)
-    if sheet.recipe.lye or sheet.product.contact not in (Contact.BATH, Contact.RINSE_OFF) or left is None or left <= _OPEN:
+    if sheet.recipe.lye or sheet.product.contact not in (Contact.BATH, Contact.RINSE_OFF) or left is None:
+        return
+    if left * 100 <= batch.constants[OPEN].typical:
         return
     acid = max((line for line in sheet.lines if line.ingredient.kind == "acid"), key=lambda line: line.share)
     yield batch.caution(

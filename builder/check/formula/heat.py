@@ -25,6 +25,7 @@ from builder.rules.basis import basis_of
 from builder.words.plain_number import plain_number
 
 NEEDED, MARGIN = "hottest that fat needs", "warmer than what melts"
+BOILS = "boiling point of water"
 
 
 @rule_on(
@@ -111,7 +112,8 @@ def _hotter_than_fat_needs(formula: Formula, phase: Phase, studio: Studio) -> It
         phase.name.place,
         f"The phase “{phase.name}” is heated to {plain_number(phase.heat_to.celsius)} °C, and nothing in it asks for more than "
         f"{plain_number(needed)} °C ({basis}). Hot fat burns worse than water, and oils go stale sooner.",
-        f"Heat it to {plain_number(needed)} °C at most, in a water bath, which cannot pass 100 °C. {DEFER}",
+        f"Heat it to {plain_number(needed)} °C at most, in a water bath, which cannot pass {round(studio.constants[BOILS].typical)} °C. "
+        f"{DEFER}",
     )
 
 

@@ -9,28 +9,28 @@ from collections.abc import Iterator
 from fractions import Fraction
 from math import ceil, floor
 
+from builder.check.formula.heat import BOILS
 from builder.check.rule import CLASS_IN_STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.formula.warmth import CooledTooSoon, MixedTooCool, MixedTooWarm
 from builder.model.recipe.figure import Figure
+from builder.model.recipe.quantity import Temperature
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.prose import Sentence
 from builder.rules.clauses import is_order
-from builder.rules.degrees import Degrees, degrees_meant
+from builder.rules.degrees import Degrees, degrees_meant, is_bound
 from builder.words.plain_number import plain_number
 
-BOILS = "boiling point of water"
 _IN_THE_POT = re.compile(r"\b(?:oils?|fats?|butters?|wax(?:es)?|lye|batter|soap|bases?|phases?|pot|jugs?)\b", re.IGNORECASE)
 _TO_BE = re.compile(r"\b(?:should|must|has to|have to|need to|needs to)\b", re.IGNORECASE)
 # What is not the pot, or no order: an oven, and what fat does at a heat.
 _ELSEWHERE = re.compile(r"\b(?:oven|smokes?|flash\w*|burns?|boils?)\b", re.IGNORECASE)
-# What stands before degrees that are a bound, the heat of a plate, or what a tool shows or bears.
-_BOUND = re.compile(
-    r"\b(?:below|under|beneath|before|at most|no \w+ than|not \w+ than)\W+(?:about\W+)?$"
-    r"|\bbefore\W+(?:the|it|they)\b[^,;:]*$"
+# What stands before degrees that nobody wants of the pot: when to stop, the heat of a plate, or what a tool shows or bears.
+_NOT_WANTED = re.compile(
+    r"\bbefore\W+(?:about\W+)?$|\bbefore\W+(?:the|it|they)\b[^,;:]*$"
     r"|\b(?:withstands?|bears?|takes?|stands?|shows?|reads?)\W+(?:heat\W+)?(?:of\W+)?(?:(?:up\W+)?to\W+)?$"
     r"|\b(?:proof|resistant|safe|rated|stable|good)\W+(?:up\W+)?(?:to|for|at)\W+$"
     r"|\b(?:plate|hotplate|hob|stove|burner)\W+(?:is\W+)?(?:set\W+)?(?:to|at)\W+(?:about\W+)?$"
@@ -68,7 +68,11 @@ def hotter_than(sentence: Sentence, boils: Figure) -> Iterator[Degrees]:
     ordered = is_order(sentence) or _TO_BE.search(sentence.words)
     if ordered and _IN_THE_POT.search(sentence.words) and not _ELSEWHERE.search(sentence.words):
         for found in degrees_meant(sentence):
-            if found.low > round(boils.highest) and not _BOUND.search(sentence.words[: found.begin]):
+            if (
+                found.low > round(boils.highest)
+                and not is_bound(sentence, found)
+                and not _NOT_WANTED.search(sentence.words, 0, found.begin)
+            ):
                 yield found
 
 
@@ -80,7 +84,7 @@ def _spits(one: Degrees) -> str:
 
 
 def _in_fahrenheit(one: Degrees) -> str:
-    meant = round((one.low - 32) * 5 / 9)
+    meant = round(Temperature.of_fahrenheit(one.low).celsius)
     return f"If °F are meant, write them: {ceil(one.low)} °F are {meant} °C. If not, melt it in a water bath, as far as its fats ask for."
 
 

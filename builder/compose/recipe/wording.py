@@ -14,7 +14,7 @@ from builder.compose.punctuation import decimals_spoken
 from builder.model.recipe.column import Weighed
 from builder.model.recipe.quantity import Duration, Mass, Temperature, Volume, sum_masses
 from builder.model.studio import Scale
-from builder.units import fahrenheit, grams_in, millilitres_in
+from builder.units import grams_in, millilitres_in
 from builder.words.glued import glued
 from builder.words.listed import listed as listed
 from builder.words.say import message, say, say_count
@@ -179,7 +179,7 @@ def percentage(number: str) -> str:
 
 def temperature(degrees: Temperature) -> str:
     """Write a temperature both ways, in the order of the region: `70 °C (158 °F)`."""
-    both = say("{celsius} °C ({fahrenheit} °F)", celsius=shortest(degrees.celsius, 1), fahrenheit=number(fahrenheit(degrees.celsius), 0))
+    both = say("{celsius} °C ({fahrenheit} °F)", celsius=shortest(degrees.celsius, 1), fahrenheit=number(degrees.fahrenheit, 0))
     return both.replace(" °", f"{NBSP}°")
 
 

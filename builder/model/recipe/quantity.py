@@ -117,6 +117,16 @@ class Temperature:
 
     celsius: Fraction
 
+    @classmethod
+    def of_fahrenheit(cls, degrees: Fraction) -> Temperature:
+        """Return it by its degrees Fahrenheit; exact."""
+        return cls((degrees - 32) * 5 / 9)
+
+    @property
+    def fahrenheit(self) -> Fraction:
+        """Return its degrees Fahrenheit; exact."""
+        return self.celsius * 9 / 5 + 32
+
 
 @dataclass(frozen=True, order=True)
 class Duration:

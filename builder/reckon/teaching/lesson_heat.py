@@ -24,14 +24,13 @@ from builder.reckon.formula.heat import OF_FAT, OF_LOTION, OF_LYE, ROOM, cooling
 from builder.reckon.teaching.handling import weighed_as
 from builder.reckon.teaching.lye_meets_oils import lye_that_meets_oils
 from builder.rules.clauses import orders
-from builder.rules.degrees import Degrees, degrees_in
+from builder.rules.degrees import Degrees, degrees_in, is_bound
 
 _HEATS = re.compile(r"\b(?:warm|heat|melt)\b", re.IGNORECASE)
 _POURS = re.compile(r"\b(?:pour|add|tip|stir|scrape|combine|mix)\b", re.IGNORECASE)
 _POT = re.compile(r"\b(?:pot|pan|melt(?:ed)?|fats?|butters?)\b", re.IGNORECASE)
 _OILS = re.compile(r"\b(?:oils?|pot|pan|fats?|butters?|melt|batch)\b", re.IGNORECASE)
 _COOLS = re.compile(r"\b(?:cool\w*|below|under|down to|come down|wait)\b", re.IGNORECASE)
-_BELOW = re.compile(r"\b(?:below|under)\b", re.IGNORECASE)
 # Each word is taken where it first stands and not looked for again, so that a sentence as long as a file takes no longer than its length.
 _LYE_INTO_OILS = re.compile(r"(?>.*?\b(?:pour|add|stir)\b)(?>.*?\blye\b).*?\b(?:oils?|fats?|pot|butters?)\b", re.IGNORECASE)
 _IN_COLD = re.compile(r"\b(?:cold water|ice|iced|basin|sink)\b", re.IGNORECASE)
@@ -71,7 +70,7 @@ def _mixes(studio: Studio, batch: WorkedBatch, steps: Iterable[Step]) -> Iterato
                 heat = (degrees.low, degrees.high) if degrees else _melted(hot, studio.constants)
             elif cold and _POURS.search(sentence.words) and (not fats or _POT.search(sentence.words)):
                 poured = True
-            if degrees and heat and cold and poured and _OILS.search(sentence.words) and not _BELOW.search(sentence.words):
+            if degrees and heat and cold and poured and _OILS.search(sentence.words) and not is_bound(sentence, degrees):
                 yield from _compared(hot, cold, heat, degrees, studio.constants)
                 hot, cold, heat, poured = [*hot, *cold], [], None, False
 
@@ -151,7 +150,7 @@ def _batch(studio: Studio, batch: WorkedBatch, timed: list[TimedPart]) -> Iterat
             degrees = degrees_in(sentence)
             if orders(sentence, _HEATS):
                 heated, since = one, []
-            elif degrees and heated and _BELOW.search(sentence.words) and degrees.high < hottest:
+            elif degrees and heated and is_bound(sentence, degrees) and degrees.high < hottest:
                 begins = heated.ends if heated is not one else heated.begins
                 in_water = any(_IN_COLD.search(other.words) for other in (*since, *_sentences(one.part)))
                 held = studio.constants[OF_LOTION].typical

@@ -8,7 +8,7 @@ that mixing gives it cannot be. What cools it or goes into it afterwards ends th
 import re
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
-from itertools import pairwise, product
+from itertools import product
 
 from builder.model.formula.warmth import MixedTooWarm, Warm
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -16,20 +16,18 @@ from builder.model.studio import Studio
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.prose import Sentence
 from builder.reckon.formula.heat import mixed
-from builder.rules.degrees import Degrees, all_degrees_in
+from builder.rules.degrees import Degrees, all_degrees_in, degrees_meant, is_bound
 
 ALIKE = "temperatures that are alike"
 _LYE = re.compile(r"\b(?:lye|both)\b", re.IGNORECASE)
 _OILS = re.compile(r"\b(?:oils?|fats?|butters?|both)\b", re.IGNORECASE)
 _POURS = re.compile(r"\b(?:pour|add|stir|tip)\b[^.;]*?\blye\b[^.;]*?\b(?:oils?|fats?|pot|butters?)\b", re.IGNORECASE)
-_OPEN = re.compile(r"\b(?:below|under|at most|no more than|not above|never|not)\b", re.IGNORECASE)
 _PROMISES = re.compile(
     r"\b(?:pot|pan|mix|mixture|batch|soap|batter|they|it|together)\b[^.;]{0,30}?"
     r"\b(?:is|are|be|comes?|reach(?:es)?|falls?|drops?|sinks?|ends?)\b[^.;]{0,25}$",
     re.IGNORECASE,
 )
 _CHANGES = re.compile(r"\b(?:cool\w*|wait\w*|rest\w*|stand\w*|leave|cold|ice|iced|minutes?|hours?|overnight|heat\w*|warm)\b", re.IGNORECASE)
-_SAME = re.compile(r"[\s/(,]*(?:or)?\s*")
 
 
 def lye_that_meets_oils(studio: Studio, batch: WorkedBatch, part: Part) -> Iterator[MixedTooWarm]:
@@ -41,25 +39,23 @@ def lye_that_meets_oils(studio: Studio, batch: WorkedBatch, part: Part) -> Itera
         if poured and step.mentions:
             return
         for sentence in step.sentences:
-            named, pours = _named(sentence), _POURS.search(sentence.words)
+            named, pours = all_degrees_in(sentence), _POURS.search(sentence.words)
             later = [one for one in named if poured or (pours and one.begin > pours.end())]
             after = [one for one in later if _PROMISES.search(sentence.words[: one.begin])]
             if not poured:
                 lye, oils = _warmths(sentence, [one for one in named if one not in after], lye, oils)
             if poured and _CHANGES.search(sentence.words):
                 return
-            if after and not _CHANGES.search(sentence.words) and not _OPEN.search(sentence.words):
+            if after and not _CHANGES.search(sentence.words) and not _is_open(sentence, after[0]):
                 if lye is not None and oils is not None:
                     yield from _compared(studio, batch, lye, oils, after[0])
                 return
             poured = poured or pours is not None
 
 
-def _named(sentence: Sentence) -> tuple[Degrees, ...]:
-    """Return the temperatures of a sentence, those that are written in both scales once."""
-    found = all_degrees_in(sentence)
-    again = [two for one, two in pairwise(found) if _SAME.fullmatch(sentence.words[one.end : two.begin])]
-    return tuple(one for one in found if one not in again)
+def _is_open(sentence: Sentence, degrees: Degrees) -> bool:
+    """Tell whether something is only to stay below a temperature, or not to have it."""
+    return is_bound(sentence, degrees) or degrees not in degrees_meant(sentence)
 
 
 def _warmths(
@@ -69,7 +65,7 @@ def _warmths(
     of_lye, of_oils = _LYE.search(sentence.words), _OILS.search(sentence.words)
     if not named or not (of_lye or of_oils):
         return lye, oils
-    least = [None if _OPEN.search(sentence.words) else one.low for one in named]
+    least = [None if _is_open(sentence, one) else one.low for one in named]
     if len(named) > 2 or (len(named) == 2 and not (of_lye and of_oils)):
         return (None if of_lye else lye), (None if of_oils else oils)
     if of_lye and of_oils:
