@@ -2,6 +2,7 @@
 
 import inspect
 from pathlib import Path
+from xml.etree import ElementTree
 
 import pypdfium2
 import pytest
@@ -74,6 +75,20 @@ def test_it_looks_as_if_each_were_drawn_anew(
     assert len(once.pdf) < 0.7 * len(anew.pdf)
 
 
+def test_a_drawing_that_stands_in_the_html_of_every_label_is_drawn_once(tmp_path: Path, tmp_path_factory: pytest.TempPathFactory) -> None:
+    leaves, stars = TILES.values()
+    with only_our_fonts(tmp_path_factory.mktemp("fonts")):
+        engine = Engine(tmp_path, (LAYOUTS,))
+
+        def forms(*drawings: str) -> int:
+            pdf = engine.press(Document(Folder.PRINT, "a.pdf", HTML.format("".join(drawings)), ("tokens.css", "paper.css"))).pdf
+            return pdf.count(b"/Subtype /Form")
+
+        assert [forms(leaves), forms(leaves, leaves, leaves), forms(leaves, stars, leaves, stars)] == [1, 1, 2]
+        # The same drawing in another size is another form.
+        assert forms(leaves, leaves.replace('width="90" height="90"', 'width="45" height="45"')) == 2
+
+
 def test_the_names_of_the_library_are_as_they_were() -> None:
     from weasyprint.images import SVGImage
     from weasyprint.pdf.stream import Stream
@@ -81,5 +96,7 @@ def test_the_names_of_the_library_are_as_they_were() -> None:
     drawn = SVGImage.draw
     anew = drawn.__closure__[0].cell_contents if getattr(drawn, "shows_again", False) else drawn
     assert list(inspect.signature(anew).parameters) == ["self", "stream", "concrete_width", "concrete_height", "_style"]
+    drawing = ElementTree.fromstring(TILES["leaves"])
+    assert SVGImage(drawing, None, None, None)._svg.tree._etree_node is drawing
     assert list(inspect.signature(Stream.add_group).parameters) == ["self", "x", "y", "width", "height"]
     assert list(inspect.signature(Stream.draw_x_object).parameters) == ["self", "reference"]
