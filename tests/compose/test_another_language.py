@@ -8,6 +8,7 @@ import re
 import shutil
 from collections.abc import Iterator
 from datetime import date
+from functools import lru_cache
 from pathlib import Path
 
 import pytest
@@ -91,8 +92,13 @@ def own_text(folder: Path, studio: Studio) -> str:
     return re.sub(r"[*_{}\"'’`#\s]+", " ", " ".join(said)).casefold()
 
 
-def texts_of(html: str) -> Iterator[str]:
-    """Yield every text that people see or hear."""
+@lru_cache(256)
+def texts_of(html: str) -> tuple[str, ...]:
+    """Return every text that people see or hear."""
+    return tuple(_texts_of(html))
+
+
+def _texts_of(html: str) -> Iterator[str]:
     soup = BeautifulSoup(html, "html.parser")
     # What findings say is English, and marked so.
     for dead in (*soup(["style", "script"]), *soup.select('[lang="en"]:not(html)')):

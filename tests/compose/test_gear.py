@@ -8,7 +8,6 @@ from dataclasses import replace
 from functools import cache
 
 import pytest
-from bs4 import BeautifulSoup
 
 from builder.compose.edition import Edition
 from builder.compose.teaching.tool_words import tools_to_set_out
@@ -17,6 +16,7 @@ from builder.reckon import reckon_classes
 from builder.rules.hands.gear import kind_of
 from tests import published
 from tests.composing import composed
+from tests.page_text import tree_of
 from tests.studios import sound_studio
 
 KINDS = {"goggles", "gloves", "apron", "mask", "mitts"}
@@ -49,23 +49,20 @@ def edition() -> Edition:
 
 
 def asked_on(html: str) -> set[str]:
-    return kinds_in(" ".join(one.get_text(" ") for one in BeautifulSoup(html, "html.parser").select(".caution")))
+    return kinds_in(" ".join(one.get_text(" ") for one in tree_of(html).select(".caution")))
 
 
 def test_a_home_sheet_lists_the_gear_that_its_cautions_ask_for() -> None:
     sheets = composed("take-home sheet", edition())
     assert {kind for sheet in sheets for kind in asked_on(sheet.html)} == KINDS
     for sheet in sheets:
-        tools = BeautifulSoup(sheet.html, "html.parser").select_one("ul.tools")
+        tools = tree_of(sheet.html).select_one("ul.tools")
         assert tools is not None, sheet.path
         assert asked_on(sheet.html) <= kinds_in(tools.get_text(" ")), sheet.path
 
 
 def test_the_check_list_of_a_date_counts_the_gear_that_its_steps_ask_for() -> None:
-    lists = {
-        sheet.path.rsplit("/", 1)[0]: kinds_in(BeautifulSoup(sheet.html, "html.parser").get_text(" "))
-        for sheet in composed("check list", edition())
-    }
+    lists = {sheet.path.rsplit("/", 1)[0]: kinds_in(tree_of(sheet.html).get_text(" ")) for sheet in composed("check list", edition())}
     asked = {sheet.path.rsplit("/", 1)[0]: asked_on(sheet.html) for sheet in composed("steps at the bench", edition())}
     assert asked and any(asked.values())
     for date, kinds in asked.items():

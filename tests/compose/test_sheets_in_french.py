@@ -14,7 +14,6 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from bs4 import BeautifulSoup
 
 from builder import pipeline
 from builder.compose.publication import compose_documents, editions
@@ -25,6 +24,7 @@ from builder.reckon import reckon_shopping
 from builder.words.say import speaking
 from tests.compose.test_another_language import texts_of
 from tests.making import sure
+from tests.page_text import tree_of
 from tests.whole_run import LONG
 
 TODAY = date(2027, 1, 15)
@@ -111,7 +111,7 @@ def test_every_kind_of_sheet_is_there(french: Studio) -> None:
 @pytest.mark.long(sample=True)
 def test_every_document_is_marked_as_french(french: Studio) -> None:
     for path, html in french.looked_at():
-        assert sure(BeautifulSoup(html, "html.parser").find("html")).get("lang") == "fr-CA", path
+        assert sure(tree_of(html).find("html")).get("lang") == "fr-CA", path
 
 
 @pytest.mark.long(sample=True)
@@ -137,7 +137,7 @@ def test_the_same_is_weighed_in_both_languages(french: Studio, english: Studio) 
 @pytest.mark.long(sample=True)
 def test_the_same_dates_and_cautions_are_in_both_languages(french: Studio, english: Studio) -> None:
     for path, html in french.looked_at():
-        one, other = (BeautifulSoup(text, "html.parser") for text in (html, english.documents[path]))
+        one, other = tree_of(html), tree_of(english.documents[path])
         for marks in ("time[datetime]", ".caution", ".steps li", ".tick"):
             assert len(one.select(marks)) == len(other.select(marks)), (path, marks)
         assert [mark["datetime"] for mark in one.select("time[datetime]")] == [mark["datetime"] for mark in other.select("time[datetime]")]
