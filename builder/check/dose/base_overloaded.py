@@ -16,7 +16,7 @@ from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.hazard import Hazard
 from builder.model.place import Place
 from builder.model.recipe.column import Weighed
-from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.rules.basis import basis_of
 from builder.words.fold import fold
@@ -55,7 +55,7 @@ def _is_oil(card: Ingredient) -> bool:
 
 
 def _is_liquid(card: Ingredient) -> bool:
-    return card.counts_as in (CountsAs.WATER, CountsAs.LIQUID)
+    return card.counts_as.is_watery
 
 
 def _is_powder(card: Ingredient) -> bool:

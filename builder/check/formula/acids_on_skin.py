@@ -9,7 +9,6 @@ from fractions import Fraction
 
 from builder.check.batches import Batch, BatchFinding
 from builder.check.dose.limit_words import DEFER, what_counts, where_it_stands, who_says
-from builder.check.formula.formulas import WATERY
 from builder.check.formula.ph_by_kind import LOWEST
 from builder.check.places import place_of_counted
 from builder.check.rule import BATCH, rule_on
@@ -99,7 +98,7 @@ def _judge_ph(batch: Batch, asking: TowardsLimit) -> Iterator[BatchFinding]:
 def _judge_without_limit(batch: Batch, limited: Set[str]) -> Iterator[BatchFinding]:
     """Look for an acid of which no limit names a pH, in what holds water and stays on the skin."""
     sheet, lowest = batch.sheet, batch.constants[LOWEST]
-    if sheet.recipe.ph or not sheet.product.contact.stays_on or not any(line.ingredient.counts_as in WATERY for line in sheet.lines):
+    if sheet.recipe.ph or not sheet.product.contact.stays_on or not any(line.ingredient.counts_as.is_watery for line in sheet.lines):
         return
     for line in sheet.lines:
         is_free = line.ingredient.kind is IngredientKind.ACID and limited.isdisjoint(names_of(line.ingredient))

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from builder.check.batches import Batch, BatchFinding
 from builder.check.figure_words import inside, range_of
 from builder.check.formula.acids_on_skin import MORE_THAN_A_DROP
-from builder.check.formula.formulas import WATERY, label_text_of
+from builder.check.formula.formulas import label_text_of
 from builder.check.formula.ph_by_kind import HIGHEST
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
@@ -50,5 +50,5 @@ def find_alkali_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
 def _is_said(sheet: WorkedBatch) -> bool:
     """Tell whether label or directions say of a product without water that it can sting or redden."""
     said = label_text_of(sheet.recipe)
-    dry = not any(line.ingredient.counts_as in WATERY for line in sheet.lines)
+    dry = not any(line.ingredient.counts_as.is_watery for line in sheet.lines)
     return dry and any(word in said for word in ("sting", "redden", "irritat"))

@@ -7,11 +7,11 @@ from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.hazard import Hazard
-from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.ingredient import WATERY, CountsAs
 from builder.model.studio import Studio
 from builder.words.listed import listed_once
 
-_BINDS = (CountsAs.WATER, CountsAs.LIQUID, CountsAs.BASE)
+_BINDS = (*WATERY, CountsAs.BASE)
 _SAID = ("breath", "inhal", "nose", "dust")
 
 

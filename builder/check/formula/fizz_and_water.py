@@ -3,10 +3,11 @@
 from collections.abc import Iterator
 
 from builder.check.figure_words import inside
-from builder.check.formula.formulas import WATERY, formulas_of
+from builder.check.formula.formulas import formulas_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.recipe.ingredient import WATERY
 from builder.model.studio import Studio
 from builder.rules.basis import PRACTICE
 from builder.rules.fizz import carbonate

@@ -11,8 +11,6 @@ from builder.model.recipe.recipe import Phase, Recipe
 from builder.model.studio import Studio
 from builder.words.fold import fold
 
-WATERY = (CountsAs.WATER, CountsAs.LIQUID)
-
 
 @dataclass(frozen=True)
 class Part:

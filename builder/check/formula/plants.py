@@ -7,13 +7,14 @@ such a product keeps is a rule of its own.
 from collections.abc import Iterator
 
 from builder.check.figure_words import inside
-from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
+from builder.check.formula.formulas import Formula, Part, formulas_of
 from builder.check.keeping.keeping import is_fresh_food
 from builder.check.keeping.preservatives import is_enough, is_preservative
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.hazard import Hazard
+from builder.model.recipe.ingredient import WATERY
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.studio import Studio
 from builder.rules.basis import PRACTICE

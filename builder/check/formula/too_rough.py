@@ -8,7 +8,7 @@ from builder.check.formula.formulas import Formula, Part, formulas_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
-from builder.model.recipe.ingredient import CountsAs
+from builder.model.recipe.ingredient import WATERY
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.studio import Studio
 from builder.rules.basis import PRACTICE
@@ -43,5 +43,5 @@ def _parts_of_body(formula: Formula) -> list[str]:
 
 def _is_still_a_grain(part: Part, formula: Formula) -> bool:
     """Tell whether it is not dissolved: salt and sugar are, in what holds water."""
-    dissolved = formula.with_lye or formula.first(CountsAs.WATER, CountsAs.LIQUID)
+    dissolved = formula.with_lye or formula.first(*WATERY)
     return not (part.card.kind in _DISSOLVES and dissolved)

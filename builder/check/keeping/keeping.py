@@ -7,7 +7,7 @@ import re
 from collections.abc import Iterator
 from datetime import date
 
-from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
+from builder.check.formula.formulas import Formula, Part, formulas_of
 from builder.check.keeping.low_risk import measurable
 from builder.check.keeping.preservatives import is_preservative
 from builder.check.rule import STUDIO, rule_on
@@ -15,7 +15,7 @@ from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.keeping.durability import Durability
 from builder.model.label.language import OWN
-from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.ingredient import WATERY, CountsAs, Ingredient
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.studio import Studio
 from builder.rules.basis import basis_of

@@ -66,7 +66,7 @@ def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
         always = [studio.ingredient(line.ingredient) for line in recipe.lines]
         kinds = {card.kind for card in always if card}
         preserved = any(card is not None and is_preservative(card) for card in always)
-        water = next((one for one in cards if one[0].counts_as in (CountsAs.WATER, CountsAs.LIQUID)), None)
+        water = next((one for one in cards if one[0].counts_as.is_watery), None)
         fat = next((one for one in cards if one[0].counts_as is CountsAs.FAT and not _keeps_by_itself(one[0], studio)), None)
         if recipe.single_use:
             continue

@@ -8,13 +8,13 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.figure_words import DEFER, inside
-from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
+from builder.check.formula.formulas import Formula, Part, formulas_of
 from builder.check.formula.usual_ph import usual_ph_of
 from builder.check.keeping.preservatives import is_enough, is_preservative, uncovered, why_not
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
-from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.ingredient import WATERY, CountsAs, Ingredient
 from builder.model.studio import Studio
 from builder.rules.basis import basis
 from builder.words.listed import listed_once

@@ -4,12 +4,13 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.figure_words import DEFER, range_of
-from builder.check.formula.formulas import WATERY, Formula, Part, formulas_of
+from builder.check.formula.formulas import Formula, Part, formulas_of
 from builder.check.formula.usual_ph import usual_ph_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.recipe.figure import Figure
+from builder.model.recipe.ingredient import WATERY
 from builder.model.studio import Studio
 from builder.rules.basis import basis_of
 from builder.words.plain_number import plain_number

@@ -48,7 +48,7 @@ def _is_watery(card: Ingredient, studio: Studio) -> bool:
     """Tell whether lye can dissolve in it: a liquid, or a solution of an acid that is mostly water."""
     water = card.figure("water content")
     sour = card.counts_as is CountsAs.ACID and water is not None and water.typical >= studio.constants[MOSTLY].typical
-    return sour or card.counts_as in (CountsAs.WATER, CountsAs.LIQUID)
+    return sour or card.counts_as.is_watery
 
 
 def _too_sour(plan: LyePlan, studio: Studio) -> Iterator[Finding]:

@@ -193,7 +193,7 @@ def conditions_of(recipe: Recipe, studio: Studio) -> frozenset[str]:
     kinds = {card.kind for card in cards}
     lye = product.made_with_lye or recipe.lye is not None
     base = bool(kinds & {IngredientKind.PRESERVATIVE, IngredientKind.SOAP_BASE, IngredientKind.LOTION_BASE})
-    watery = any(card.counts_as in (CountsAs.WATER, CountsAs.LIQUID) for card in cards)
+    watery = any(card.counts_as.is_watery for card in cards)
     fat = any(card.counts_as is CountsAs.FAT for card in cards)
     wet = product.contact in (Contact.RINSE_OFF, Contact.BATH)
     fizzing = any(map(carbonate, cards))

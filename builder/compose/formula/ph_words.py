@@ -5,7 +5,6 @@ from fractions import Fraction
 
 from builder.compose.recipe.wording import shortest, within
 from builder.model.recipe.figure import Figure, Known
-from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.words.say import message, say
@@ -36,7 +35,7 @@ def ph_words(batch: WorkedBatch, *, at_home: bool = False) -> str:
 def _windows(batch: WorkedBatch) -> Iterator[tuple[str, Figure]]:
     """Yield the preservatives with their windows; without water there is no pH to speak of."""
     cards = {line.ingredient.name: line.ingredient for line in batch.lines}.values()
-    if not any(card.counts_as in (CountsAs.WATER, CountsAs.LIQUID) for card in cards):
+    if not any(card.counts_as.is_watery for card in cards):
         return
     for card in cards:
         window = card.figure("pH window")

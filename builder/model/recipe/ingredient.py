@@ -47,6 +47,14 @@ class CountsAs(StrEnum):
         """Tell whether it belongs to the oils of which a soap recipe gives percentages."""
         return self in (CountsAs.FAT, CountsAs.WAX, CountsAs.FATTY_ACID)
 
+    @property
+    def is_watery(self) -> bool:
+        """Tell whether it is water, or a liquid that is mostly water."""
+        return self in WATERY
+
+
+WATERY = (CountsAs.WATER, CountsAs.LIQUID)
+
 
 class DeclaredAs(StrEnum):
     """How an ingredient list declares it."""

@@ -19,7 +19,6 @@ from builder.words.say import message
 
 REQUIRED, HAS = message("required HLB"), message("HLB")
 _NOTHING = Fraction(0)
-_WATER = (CountsAs.WATER, CountsAs.LIQUID)
 _POWDERS = (
     IngredientKind.SALT,
     IngredientKind.SUGAR,
@@ -97,7 +96,7 @@ def _share(lines: Sequence[Line], is_such: Callable[[Line], bool]) -> Fraction:
 
 
 def _is_water(line: Line) -> bool:
-    return line.ingredient.counts_as in _WATER
+    return line.ingredient.counts_as.is_watery
 
 
 def _is_powder(line: Line) -> bool:

@@ -25,7 +25,6 @@ from math import log, pi
 from builder.model.formula.warmth import Cooling, CoolsTo, Dissolving, Warm
 from builder.model.recipe.column import Column, Role
 from builder.model.recipe.figure import Figure
-from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.quantity import NO_MASS, Mass
 from builder.model.recipe.recipe import Recipe
 
@@ -123,7 +122,7 @@ def reckon_cooling(recipe: Recipe, column: Column, constants: Constants) -> tupl
         found.append(_cools("lye", lye, constants[OF_LYE].typical, (freed.least, freed.most), oils, constants))
     hottest = max((phase.heat_to.celsius for phase in recipe.phases if phase.heat_to), default=None)
     below = [figure.low for w in column.weighed if (figure := w.line.ingredient.figure("add below"))]
-    watery = any(w.line.ingredient.counts_as in (CountsAs.WATER, CountsAs.LIQUID) for w in column.weighed)
+    watery = any(w.line.ingredient.counts_as.is_watery for w in column.weighed)
     if recipe.lye is None and watery and hottest is not None and below:
         found.append(_cools("batch", column.total, constants[OF_LOTION].typical, (hottest, hottest), min(below), constants))
     return tuple(one for one in found if one is not None)
