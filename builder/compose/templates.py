@@ -22,6 +22,7 @@ from jinja2.sandbox import ImmutableSandboxedEnvironment
 from jinja2.utils import missing
 from markupsafe import Markup, escape
 
+from builder.model.remembered import remembered
 from builder.words.say import fill, spoken
 
 OURS = "ours"
@@ -100,6 +101,8 @@ class _Compiled(BytecodeCache):
 
 
 _COMPILED = _Compiled()
+# What templates that ship were read to, by their text and name, for the next edition of the same process.
+_TREES: dict[tuple[str, str], nodes.Template] = {}
 
 
 class Templates:
@@ -221,7 +224,9 @@ class Templates:
         assert self._environment.loader is not None
         if name not in self._trees:
             source, file, _ = self._environment.loader.get_source(self._environment, name)
-            self._trees[name] = self._environment.parse(source, name, file)
+            self._trees[name] = tree = _TREES.get((source, name)) or self._environment.parse(source, name, file)
+            if name in self.of_library and name not in self.own:
+                _TREES[source, name] = tree
         return self._trees[name]
 
     def _on_line(self, fault: TemplateFault, marked: str = "") -> TemplateFault:
@@ -245,6 +250,7 @@ def _in_words(message: str) -> str:
     return f'"{never_closed[1]}" has been begun and is not ended yet' if never_closed else message.rstrip(".")
 
 
+@remembered(256)
 def _referenced(tree: nodes.Template) -> list[tuple[int, str]]:
     """Return the templates that one asks for by a name that is written out, each with the line in which it asks."""
     asks = nodes.Extends | nodes.Include | nodes.Import | nodes.FromImport
