@@ -47,12 +47,12 @@ def pytest_collection_finish() -> None:
 # Modules that take more than about four seconds, the longest first: they come before all others, so that no process waits for them at the
 # end. The first one publishes the example, for which others wait.
 LONGEST = (
-    "test_site_example.py", "test_findings.py", "test_results_kept.py", "test_other_machines.py", "site/test_accessible.py",
-    "press/test_fronts_read_back.py", "test_acceptance.py", "press/test_take_home_pages.py", "press/test_labels.py", "start/test_start.py",
-    "press/test_kept.py", "compose/test_sheets_in_french.py", "read/test_compiled.py", "check/test_formula_twins.py",
-    "press/test_one_page.py", "test_hostile_files.py", "site/test_steady.py", "test_known_runs.py", "reckon/test_doses.py",
-    "test_usual.py", "compose/test_amounts_shown.py", "reckon/test_supervision.py", "compose/test_who_weighs.py",
-    "preview/test_preview.py", "site/test_printed.py", "site/test_served.py", "site/test_html_valid.py",
+    "test_site_example.py", "test_findings.py", "press/test_cautions_on_their_page.py", "test_results_kept.py", "test_other_machines.py",
+    "site/test_accessible.py", "test_acceptance.py", "read/test_compiled.py", "press/test_kept.py", "press/test_labels.py",
+    "press/test_take_home_pages.py", "press/test_fronts_read_back.py", "compose/test_sheets_in_french.py", "test_hostile_files.py",
+    "start/test_start.py", "preview/test_preview.py", "compose/test_amounts_shown.py", "check/test_formula_twins.py",
+    "press/test_one_page.py", "test_usual.py", "test_known_runs.py", "compose/test_who_weighs.py", "reckon/test_supervision.py",
+    "site/test_steady.py", "site/test_printed.py", "site/test_served.py", "site/test_html_valid.py",
 )  # fmt: skip
 
 
