@@ -53,6 +53,14 @@ class Clause:
     sentence: Sentence
     words: str
     begin: int
+    in_another_order: bool = False
+
+    def span(self, match: re.Match[str]) -> tuple[int, int]:
+        """Return where in the sentence a match begins and ends, which is the whole clause where its words stand in another order."""
+        if not self.in_another_order:
+            return self.begin + match.start(), self.begin + match.end()
+        words = self.words.rstrip(" .")
+        return self.begin + len(words) - len(words.lstrip()), self.begin + len(words)
 
     @cached_property
     def is_fine(self) -> bool:
@@ -144,5 +152,5 @@ def first_meant(sentence: Sentence, clauses: Iterable[Clause], patterns: tuple[W
         for pattern in possible_in(patterns, words):
             for match in pattern.find_all(words):
                 if stands(clause, match):
-                    return sentence.place(clause.begin + match.start(), clause.begin + match.end())
+                    return sentence.place(*clause.span(match))
     return None

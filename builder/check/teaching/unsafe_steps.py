@@ -7,8 +7,8 @@ Decided: an unsafe step that stops cannot be accepted, a claim that stops can. W
 the other a studio may hold a licence or a proof.
 """
 
-import re
 from collections.abc import Iterator
+from dataclasses import replace
 
 from builder.check.batches import unite
 from builder.check.rule import STUDIO, rule_on
@@ -21,8 +21,10 @@ from builder.model.teaching.unsafe_step import UnsafeStep
 from builder.model.teaching.word_pattern import PatternIndex, WordPattern, Words, any_in
 from builder.rules.basis import basis
 from builder.rules.clauses import Clause, clauses_of, explains, is_order, stands
+from builder.rules.grammar.passive import as_order
 
-Met = tuple[Clause, re.Match[str]]
+# Where in a sentence something begins and ends.
+Met = tuple[int, int]
 
 
 @rule_on(
@@ -34,9 +36,9 @@ def find_unsafe_steps(studio: Studio) -> Iterator[Finding]:
     """Look for every danger in everything that the studio says; what several classes say in one passage is one finding."""
     region = studio.profile.region
     yield from unite(
-        _finding(statement, danger, clause, match, region)
+        _finding(statement, danger, met, region)
         for statement in statements_of(studio)
-        for danger, (clause, match) in dangers_in(statement, studio.unsafe_steps)
+        for danger, met in dangers_in(statement, studio.unsafe_steps)
     )
 
 
@@ -50,7 +52,7 @@ def dangers_in(statement: Statement, dangers: tuple[UnsafeStep, ...]) -> Iterato
     if not possible:
         return
     clauses = clauses_of(statement.sentence)
-    told = [(clause, Words(clause.words)) for clause in clauses]
+    told = [(clause, Words(clause.words)) for clause in (*clauses, *_as_orders(clauses))]
     ordered = [one for one in told if not explains(one[0])]
     orders = statement.said is not Said.TEXT or is_order(statement.sentence)
     for danger in (dangers[number] for number in possible):
@@ -80,17 +82,26 @@ def _holds(danger: UnsafeStep, statement: Statement) -> bool:
     return near and lacks and not any_in(danger.unless, statement.words)
 
 
+def _as_orders(clauses: tuple[Clause, ...]) -> Iterator[Clause]:
+    """Yield what clauses tell of as being done, as orders."""
+    for clause in clauses:
+        words = as_order(clause.words)
+        if words is not None:
+            yield replace(clause, words=words, in_another_order=True)
+
+
 def _met(clauses: list[tuple[Clause, Words]], patterns: tuple[WordPattern, ...], danger: UnsafeStep) -> Iterator[Met]:
     for clause, words in clauses:
         for pattern in patterns:
             for match in pattern.find_all(words):
                 if stands(clause, match, says_no_itself=danger.says_no_itself):
-                    yield clause, match
+                    yield clause.span(match)
 
 
-def _finding(statement: Statement, danger: UnsafeStep, clause: Clause, match: re.Match[str], region: str) -> Finding:
-    place = statement.sentence.place(clause.begin + match.start(), clause.begin + match.end())
-    wrong = f'"{" ".join(match[0].split())}": {danger.key}. {danger.why} ({basis(danger.source, danger.at, danger.known)})'
+def _finding(statement: Statement, danger: UnsafeStep, met: Met, region: str) -> Finding:
+    place = statement.sentence.place(*met)
+    said = " ".join(statement.sentence.words[slice(*met)].split())
+    wrong = f'"{said}": {danger.key}. {danger.why} ({basis(danger.source, danger.at, danger.known)})'
     if danger.stops_where(region):
         return stop("unsafe-step", place, wrong, danger.instead, about=statement.about)
     return caution("risky-step", place, wrong, danger.instead, about=statement.about)

@@ -27,6 +27,11 @@ _NO_COMPOUND = (
     r"|step|label|bowl|concentration|amount|weight|calculation)s?\b)"
 )
 _VOWELS = "aeiou"
+# Participles that no rule makes, of verbs that patterns look for; each begins as its verb does.
+_DONE = {
+    "beat": "beaten", "bend": "bent", "blow": "blown", "eat": "eaten",
+    "give": "given", "shake": "shaken", "take": "taken", "throw": "thrown",
+}  # fmt: skip
 _WORD = re.compile(r"\w+")
 _LONGEST = 40  # signs of a beginning that is remembered: a "word" of a whole file has too many others.
 _BEGINNING = re.compile(rf"\w{{1,{_LONGEST}}}")
@@ -230,6 +235,10 @@ def _form(word: str) -> str:
 
 
 def _verb(base: str) -> str:
+    return f"(?:{_regular(base)}|{_DONE[base]})" if base in _DONE else _regular(base)
+
+
+def _regular(base: str) -> str:
     stem = re.escape(base[:-1])
     if base.endswith("e"):
         return f"{stem}(?:e|es|ed|ing)"
