@@ -111,6 +111,15 @@ def test_type_is_large_enough_and_lines_are_short_enough(kind: str, name: str) -
     assert max(len(NAME_OF_STEP.sub("", one)) for line in lines for one in columns(line)) <= (72 if size == 14 else 75)
 
 
+@pytest.mark.parametrize(("kind", "name"), IN_BOTH_SIZES)
+def test_no_letter_stands_where_a_printer_on_a_desk_prints_none(kind: str, name: str) -> None:
+    """A sixth of an inch, 4.2 mm, on every side (common practice of laser printers, from memory; no source)."""
+    for one in read(name, kind).pages:
+        tops, bottoms = zip(*((char["top"], char["bottom"]) for char in one.chars if char["text"].strip()), strict=True)
+        assert min(tops) >= 12
+        assert max(bottoms) <= one.height - 12
+
+
 @pytest.mark.long
 def test_a_page_onto_which_a_part_runs_names_it_at_its_head() -> None:
     heads = [one.extract_text_lines()[0]["text"] for one in read(JUG).pages]
