@@ -22,9 +22,11 @@ from builder.model.label.earlier_batch import EarlierBatch
 from builder.model.label.ingredient_list import Variant
 from builder.model.label.language import ENGLISH, Language
 from builder.model.label.logo import Logo
+from builder.model.recipe.filling import Filling
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Product
 from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.remembered import remembered
 from builder.model.studio import Profile, Studio
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.jar import Jar
@@ -100,14 +102,19 @@ class LabelText:
 
 
 def label_text(studio: Studio, plan: ClassPlan, filled: WorkedBatch, jar: Jar) -> LabelText:
-    """Write the label of one jar of a batch; of a package it says what is in a single unit."""
-    profile, languages, variant = studio.profile, studio.label_languages, jar.variant
+    """Write the label of one jar of a batch; of a package it says what is in a single unit. Jars that hold the same have one text."""
+    return _text(studio, plan, filled, jar.filling, jar.variant, jar.pot.code)
+
+
+@remembered(256)
+def _text(studio: Studio, plan: ClassPlan, filled: WorkedBatch, filling: Filling, variant: Variant, of_pot: str) -> LabelText:
+    profile, languages = studio.profile, studio.label_languages
     from_before = plan.comes_from_before(filled.product)
     earlier = earlier_of(plan, filled.product)
     made_on = plan.date.on.date() if plan.date and not from_before else earlier.made_on.date() if earlier else None
-    code = jar.pot.code if not from_before else earlier.batch if earlier else ""
+    code = of_pot if not from_before else earlier.batch if earlier else ""
     locale, colon = studio.region.locale, colon_of(languages)
-    net = in_figures(net_contents(filled, jar.filling, studio.region), languages)
+    net = in_figures(net_contents(filled, filling, studio.region), languages)
     net_words = "Net Wt" if studio.region.with_ounces else said(languages, "Net weight")
     on = Run(f"{said(languages, 'Made')}{NBSP}{day(made_on, languages, locale)}") if made_on else Run(f"{said(languages, 'Made on')} ")
     batch = f"{said(languages, 'Batch')}{colon}"
