@@ -15,7 +15,7 @@ from contextlib import contextmanager
 from typing import Any, Protocol
 
 from builder.press.fitting import most_pages, piece_runs_on, pieces_for_a_page
-from builder.press.private_names import room_below
+from builder.press.private_names import in_columns, room_below
 
 
 class Render(Protocol):
@@ -61,7 +61,9 @@ class _Sizes:
         """Lay the sheet out in a size, which is then in use."""
         self._use(size)
         if size not in self._kept:
-            self._kept[size] = self._tried[size] = self._render(to_be_kept=True)
+            as_tried = self._tried.get(size)
+            self._kept[size] = self._render(to_be_kept=True) if as_tried is None or in_columns(as_tried) else as_tried
+            self._tried[size] = self._kept[size]
         return self._kept[size]
 
     def _try(self, size: int) -> Any:

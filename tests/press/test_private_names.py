@@ -8,7 +8,7 @@ from weasyprint import HTML
 from weasyprint.document import Document
 
 from builder import press
-from builder.press.private_names import boxes_of, set_scope
+from builder.press.private_names import boxes_of, in_columns, set_scope
 
 TABLE = """<html lang="en"><head><title>A</title></head><body><h1>A</h1><p style="position: absolute">Placed</p>
 <table><tr><th scope="col">Oil</th><th scope="col">Grams</th></tr><tr><th scope="row">Olive</th><td>12</td></tr></table></body></html>"""
@@ -17,6 +17,11 @@ TABLE = """<html lang="en"><head><title>A</title></head><body><h1>A</h1><p style
 def test_all_boxes_of_a_page_are_given() -> None:
     (page,) = HTML(string=TABLE).render().pages
     assert {"h1", "p", "table", "th", "td"} <= {box.element_tag for box in boxes_of(page, placeholders=True)}
+
+
+def test_what_stands_in_columns_is_told_from_what_does_not() -> None:
+    columns = HTML(string='<div style="columns: 2"><p>Olive</p><p>Castor</p></div>').render()
+    assert in_columns(columns) and not in_columns(HTML(string=TABLE).render())
 
 
 def test_a_header_cell_of_a_tagged_pdf_says_what_it_heads() -> None:
@@ -40,7 +45,7 @@ def test_a_box_without_tags_is_left_alone() -> None:
         assert getattr(box, "mark", None) is None
 
 
-@pytest.mark.parametrize("name", ["_page_box", ".mark[", '"mark"'])
+@pytest.mark.parametrize("name", ["_page_box", "is_column", ".mark[", '"mark"'])
 def test_no_other_module_writes_them(name: str) -> None:
     modules = sorted(Path(press.__file__).parent.glob("*.py"))
     found = {module.name for module in modules if name in module.read_text(encoding="utf-8")}

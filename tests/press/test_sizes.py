@@ -22,19 +22,19 @@ class Page:
         return () if placeholders else self._boxes
 
 
-def sheet(pages: tuple[int, ...], most: int, begun_at: int, of_other_pieces: str = "") -> tuple[str, bool, int]:
+def sheet(pages: tuple[int, ...], most: int, begun_at: int, of_other_pieces: str = "", *, columns: bool = True) -> tuple[str, bool, int]:
     """Lay out a sheet that takes so many pages in each size; give its size, whether its columns are even, and the layouts."""
     holds = " ".join("0" if size < begun_at else "1000" for size in range(len(NAMES)))
     body = ElementTree.Element("body", {"data-fits": " ".join(NAMES), "data-fit": "large", "data-most": str(most), "data-holds": holds})
     body.text = "Weigh the oils."
     if of_other_pieces:
         ElementTree.SubElement(body, "p", {"class": "one-page", "data-in": of_other_pieces})
-    made = []
+    page, made = Page(SimpleNamespace(element=None, is_column=columns)), []
 
     def render(*, to_be_kept: bool) -> SimpleNamespace:
         size = body.get("data-fit", "")
         made.append(size)
-        return SimpleNamespace(size=size, even=to_be_kept, pages=[Page()] * pages[NAMES.index(size)])
+        return SimpleNamespace(size=size, even=to_be_kept, pages=[page] * pages[NAMES.index(size)])
 
     kept = laid_out(body, render)
     return kept.size, kept.even, len(made)
@@ -66,10 +66,15 @@ def test_who_guesses_right_lays_out_once_or_twice(pages: tuple[int, ...], begun_
     assert sheet(pages, 2, begun_at) == (NAMES[begun_at], True, layouts)
 
 
+def test_what_was_tried_is_kept_where_nothing_stands_in_columns() -> None:
+    assert sheet((3, 2, 1, 1), 2, 0) == ("middle", True, 3)
+    assert sheet((3, 2, 1, 1), 2, 0, columns=False) == ("middle", False, 2)
+
+
 def test_a_piece_is_tried_by_itself_before_all_of_a_sheet_is() -> None:
     html = '<div><p class="one-page">Weigh it.</p><p>Then <b>stir</b>.</p></div>'
     body = ElementTree.fromstring(f'<body data-fits="large small" data-fit="large" data-holds="3 900">{html}</body>')
-    page = Page(SimpleNamespace(element=body[0][0], element_tag="p"))
+    page = Page(SimpleNamespace(element=body[0][0], element_tag="p", is_column=False))
     made, kept = [], []
 
     def render(*, to_be_kept: bool) -> SimpleNamespace:
