@@ -29,10 +29,12 @@ def copies_of_take_home(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
             recipe=recipe,
             sizes=sizes,
         )
-        said = say("{count} in all, by size as asked for", count=plan.students) if len(made.home) > 1 else ""
+        in_all = say("{count} in all, by size as asked for", count=plan.students) if len(made.home) > 1 else ""
+        of_them = say("of the same {count}", count=plan.students)
         for number, home in enumerate(made.home):
             name = say("Take-home sheet, {recipe}: {size}", recipe=recipe, size=size_words(home.size))
             # Sizes of one recipe have as many pages: the first stands for all of them where pages are counted.
+            said = of_them if number else in_all
             yield ToPrint("" if number else line, name, (0 if number else plan.students,), said, AtHome(plan, home))
 
 
