@@ -22,9 +22,11 @@ _STRONG = re.compile(
 )
 _WEAK = re.compile(r"\b(?:without|no|free of|free from|other than|except|instead of|than|skip\w*)\b", re.IGNORECASE)
 _NO = re.compile(r"\b(?:no|without)\b", re.IGNORECASE)
-_NEVER_WITHOUT = re.compile(
-    r"\b(?:never|not|don['’]t|nobody|no one|cannot|can['’]t)\b[^,;:]*\bwithout\W+(?:[\w'’-]+\W+){0,4}$", re.IGNORECASE
-)
+_NEVER = re.compile(r"\b(?:never|not|don['’]t|nobody|no one|cannot|can['’]t)\b", re.IGNORECASE)
+_WITHOUT_LAST = re.compile(r"\bwithout\W+(?:[\w'’-]+\W+){0,4}$", re.IGNORECASE)
+_BREAKS = re.compile(r"[,;:]")
+# A "no" reaches over four words, which are seldom longer than so many signs together.
+_REACH = 120
 # "No food, drink and gum at the bench" forbids all of a list; what comes after a verb that is no noun is a new order.
 _NO_LIST = re.compile(
     r"[\W_]*(?:(?:at|on|in|near|by)\s[^,;:]{0,30}\s)?(?:there\s+(?:is|are)\s+)?no\s+"
@@ -49,7 +51,7 @@ def scope(words: str, begin: int) -> int:
     The match may be that order itself: "do not wait, pour it in".
     """
     start, goes_on = 0, max((found.start() for found in _GOES_ON.finditer(words, 0, begin)), default=-1)
-    for found in NEW_ORDER.finditer(words):
+    for found in NEW_ORDER.finditer(words, 0, begin + _REACH):
         if found.end() > begin:
             break
         head = words[start : found.start()]
@@ -63,9 +65,11 @@ def scope(words: str, begin: int) -> int:
 
 def negates(before: str) -> bool:
     """Tell whether what stands before a match in its clause denies it; who does nothing without something does it with it."""
-    if _NEVER_WITHOUT.search(before):
+    without = _WITHOUT_LAST.search(before, max(0, len(before) - _REACH))
+    if without is not None and _NEVER.search(_BREAKS.split(before[: without.start()])[-1]):
         return False
-    return _STRONG.search(before) is not None or any(_reaches(before[weak.end() :]) for weak in _WEAK.finditer(before))
+    weak = _WEAK.finditer(before, max(0, len(before) - _REACH))
+    return _STRONG.search(before) is not None or any(_reaches(before[one.end() :]) for one in weak)
 
 
 def _reaches(between: str) -> bool:
