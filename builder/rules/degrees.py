@@ -3,7 +3,7 @@
 import re
 from dataclasses import dataclass
 from fractions import Fraction
-from itertools import pairwise
+from itertools import islice, pairwise
 
 from builder.model.place import Place
 from builder.model.recipe.quantity import Temperature
@@ -14,6 +14,9 @@ _DEGREES = re.compile(r"(\d{2,3})\s*(?:(?:to|-|–)\s*(\d{2,3})\s*)?(?:°\s*|deg
 
 _SAME = re.compile(r"[\s/(,]*(?:or)?\s*")
 _BELOW = re.compile(r"\b(?:below|under|beneath|at most|no \w+ than|not \w+ than|not above)\W+(?:about\W+)?$", re.IGNORECASE)
+
+_MOST = 8  # temperatures of one sentence.
+_NEAR = 40  # signs in which a bound stands before its degrees.
 
 
 @dataclass(frozen=True)
@@ -38,15 +41,15 @@ def all_degrees_in(sentence: Sentence) -> tuple[Degrees, ...]:
 
 
 def degrees_meant(sentence: Sentence) -> tuple[Degrees, ...]:
-    """Return every temperature that a sentence names and does not deny, suppose or ask for, in order."""
-    matches = ((clause, match) for clause in clauses_of(sentence) for match in _DEGREES.finditer(clause.words))
+    """Return the temperatures that a sentence names and does not deny, suppose or ask for, in order, of as many as a step ever names."""
+    matches = islice(((clause, match) for clause in clauses_of(sentence) for match in _DEGREES.finditer(clause.words)), _MOST)
     meant = [_degrees(sentence, match, clause.begin) for clause, match in matches if stands(clause, match)]
     return tuple(one for one in all_degrees_in(sentence) if one in meant)
 
 
 def is_bound(sentence: Sentence, degrees: Degrees) -> bool:
     """Tell whether a temperature of a sentence is one that something stays below."""
-    return _BELOW.search(sentence.words, 0, degrees.begin) is not None
+    return _BELOW.search(sentence.words, max(0, degrees.begin - _NEAR), degrees.begin) is not None
 
 
 def _once(sentence: Sentence, found: list[Degrees]) -> tuple[Degrees, ...]:

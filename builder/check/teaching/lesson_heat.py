@@ -37,6 +37,7 @@ _NOT_WANTED = re.compile(
     r"|\bthermometer\W+(?:that|which|for|from|with|of|up)\b[^,;:]*\b(?:to|of)\W+$",
     re.IGNORECASE,
 )
+_NEAR = 120  # signs in which that is said.
 _WHAT = {"lye": "the lye", "batch": "the batch"}
 
 
@@ -71,7 +72,7 @@ def hotter_than(sentence: Sentence, boils: Figure) -> Iterator[Degrees]:
             if (
                 found.low > round(boils.highest)
                 and not is_bound(sentence, found)
-                and not _NOT_WANTED.search(sentence.words, 0, found.begin)
+                and not _NOT_WANTED.search(sentence.words, max(0, found.begin - _NEAR), found.begin)
             ):
                 yield found
 

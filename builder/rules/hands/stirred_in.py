@@ -23,6 +23,7 @@ _VERB = re.compile(
     r"|bring|choose|fetch|hand|lay|look|measure|open|read|set|show|take|talk|tell|weigh)(?:e?s|\w?ed|\w?ing)?\b",
     re.IGNORECASE,
 )
+_FAR = 200  # signs between a verb and what it puts in, at most.
 _GOES_IN = re.compile(r"\s+(?:\w+\s+)?(?:goes|comes|(?:is|are) (?:then |now )?(?:added|stirred|mixed|put|poured))\b", re.IGNORECASE)
 _COOLS = re.compile(
     r"\b(?:cool\w*|chill\w*|cold|ice|(?<!n['’]t )(?<!not )wait\w*|rests?|"
@@ -74,7 +75,7 @@ def _goes_in(sentence: Sentence, words: re.Pattern[str]) -> tuple[int, int] | No
     """Return where a sentence says of something that it goes in; None where it does not."""
     for clause in clauses_of(sentence):
         for match in words.finditer(clause.words):
-            verbs = list(_VERB.finditer(clause.words, 0, match.start()))
+            verbs = list(_VERB.finditer(clause.words, max(0, match.start() - _FAR), match.start()))
             goes_in = (bool(verbs) and verbs[-1]["puts"] is not None) or _GOES_IN.match(clause.words, match.end())
             if goes_in and not explains(clause) and stands(clause, match):
                 return clause.begin + match.start(), clause.begin + match.end()
