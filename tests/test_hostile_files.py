@@ -376,6 +376,7 @@ def test_a_link_to_a_name_that_no_file_can_have_leads_nowhere(studio: Path) -> N
 def test_a_word_as_long_as_a_file_and_a_sentence_without_an_end_are_read_in_no_time(studio: Path, times: int) -> None:
     append(studio / "pages" / "about.md", "x" * 1000 * times + "\n")
     append(studio / LESSON, "\n1. " + "never add lye, never add water, " * times + "done.\n")
+    append(studio / LESSON, "2. " + "add lye, " * 40 * times + "done.\n")
     begun = time.process_time()
     check(studio)
     assert time.process_time() - begun < 15

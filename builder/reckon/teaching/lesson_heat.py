@@ -22,7 +22,7 @@ from builder.model.teaching.prose import Sentence
 from builder.model.teaching.timed_part import TimedPart
 from builder.reckon.formula.heat import OF_FAT, OF_LOTION, OF_LYE, ROOM, cooling, mixed, warmed_by_setting
 from builder.reckon.teaching.handling import weighed_as
-from builder.reckon.teaching.lye_meets_oils import lye_that_meets_oils
+from builder.reckon.teaching.lye_meets_oils import LYE_INTO_OILS, lye_that_meets_oils
 from builder.rules.clauses import orders
 from builder.rules.degrees import Degrees, degrees_in, is_bound
 
@@ -31,8 +31,6 @@ _POURS = re.compile(r"\b(?:pour|add|tip|stir|scrape|combine|mix)\b", re.IGNORECA
 _POT = re.compile(r"\b(?:pot|pan|melt(?:ed)?|fats?|butters?)\b", re.IGNORECASE)
 _OILS = re.compile(r"\b(?:oils?|pot|pan|fats?|butters?|melt|batch)\b", re.IGNORECASE)
 _COOLS = re.compile(r"\b(?:cool\w*|below|under|down to|come down|wait)\b", re.IGNORECASE)
-# Each word is taken where it first stands and not looked for again, so that a sentence as long as a file takes no longer than its length.
-_LYE_INTO_OILS = re.compile(r"(?>.*?\b(?:pour|add|stir)\b)(?>.*?\blye\b).*?\b(?:oils?|fats?|pot|butters?)\b", re.IGNORECASE)
 _IN_COLD = re.compile(r"\b(?:cold water|ice|iced|basin|sink)\b", re.IGNORECASE)
 HeatSaid = MixedTooCool | MixedTooWarm | CooledTooSoon
 
@@ -113,7 +111,7 @@ def _compared(
 def _lye(studio: Studio, batch: WorkedBatch, timed: list[TimedPart]) -> Iterator[CooledTooSoon]:
     """Compare the time from the beginning of the part in which the lye is made to the end of that in which it is poured."""
     made = next((one for one in timed if _makes_lye(studio, batch, one.part)), None)
-    used = next((one for one in timed if any(_LYE_INTO_OILS.match(sentence.words) for sentence in _sentences(one.part))), None)
+    used = next((one for one in timed if any(LYE_INTO_OILS.search(sentence.words) for sentence in _sentences(one.part))), None)
     if made is None or used is None or batch.dissolving is None or used.begins < made.begins:
         return
     column, begins = batch.grams, (batch.dissolving.least, batch.dissolving.most)

@@ -21,7 +21,10 @@ from builder.rules.degrees import Degrees, all_degrees_in, degrees_meant, is_bou
 ALIKE = "temperatures that are alike"
 _LYE = re.compile(r"\b(?:lye|both)\b", re.IGNORECASE)
 _OILS = re.compile(r"\b(?:oils?|fats?|butters?|both)\b", re.IGNORECASE)
-_POURS = re.compile(r"\b(?:pour|add|stir|tip)\b[^.;]*?\blye\b[^.;]*?\b(?:oils?|fats?|pot|butters?)\b", re.IGNORECASE)
+# Each word is taken where it first stands and not looked for again, so that a sentence as long as a file takes no longer than its length.
+LYE_INTO_OILS = re.compile(
+    r"(?:^|[.;])(?>[^.;]*?\b(?:pour|add|stir|tip)\b)(?>[^.;]*?\blye\b)[^.;]*?\b(?:oils?|fats?|pot|butters?)\b", re.IGNORECASE
+)
 _PROMISES = re.compile(
     r"\b(?:pot|pan|mix|mixture|batch|soap|batter|they|it|together)\b[^.;]{0,30}?"
     r"\b(?:is|are|be|comes?|reach(?:es)?|falls?|drops?|sinks?|ends?)\b[^.;]{0,25}$",
@@ -39,7 +42,7 @@ def lye_that_meets_oils(studio: Studio, batch: WorkedBatch, part: Part) -> Itera
         if poured and step.mentions:
             return
         for sentence in step.sentences:
-            named, pours = all_degrees_in(sentence), _POURS.search(sentence.words)
+            named, pours = all_degrees_in(sentence), LYE_INTO_OILS.search(sentence.words)
             later = [one for one in named if poured or (pours and one.begin > pours.end())]
             after = [one for one in later if _PROMISES.search(sentence.words[: one.begin])]
             if not poured:
