@@ -108,7 +108,7 @@ class _Sizes:
 
     def _guess(self, most: int | None) -> int:
         """Return the size in which each piece should take its page, and the rest no more than the other pages."""
-        for size, held in enumerate(self._holds):
+        for size, held in zip(range(len(self._names)), self._holds, strict=False):  # a studio's own sheet may name more
             pieces = [_letters(piece) for piece in self._pieces(size)]
             others = most - len(pieces) if most else 0
             rest = (_letters(self._body) - sum(pieces)) / others if others > 0 else 0
