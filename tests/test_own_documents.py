@@ -124,3 +124,13 @@ def test_templates_are_tried_on_what_nothing_holds_back(tmp_path: Path) -> None:
     with (studio / "classes/one-lotion/lesson.md").open("a", encoding="utf-8") as lesson:
         lesson.write("3. Pour in {olive oil} of olive oil.\n")
     assert found_in(studio) == (1, "classes/one-lotion/lesson.md")
+
+
+@pytest.mark.parametrize(("block", "status"), [("fit", 0), ("main", 1)])
+def test_a_frame_may_leave_out_a_block_of_ours_but_not_what_keeps_people_safe(tmp_path: Path, block: str, status: int) -> None:
+    studio = tmp_path / "studio"
+    shutil.copytree(FINDINGS / "_sound", studio)
+    (studio / "layouts/frames").mkdir(parents=True)
+    frame = (LAYOUTS / "frames/sheet.html").read_text(encoding="utf-8")
+    (studio / "layouts/frames/sheet.html").write_text(frame.replace(f"{{% block {block} %}}{{% endblock %}}", ""), encoding="utf-8")
+    assert found_in(studio) == (status, "layouts/frames/sheet.html" if status else "Nothing found")

@@ -192,7 +192,8 @@ class Templates:
         asked = [(line, other) for line, other in _referenced(tree) if not self.has(other)]
         known = (*self.own, *sorted(self.of_library))
         missing = next((self._on_line(TemplateFault(name, line, missing=other, known=known), other) for line, other in asked), None)
-        return missing or self._block_of_nothing(name, tree)
+        # What of ours a frame of the studio's leaves out is the studio's to choose; that no safety goes with it, is tried.
+        return missing or (self._block_of_nothing(name, tree) if name in self.own else None)
 
     def _block_of_nothing(self, name: str, tree: nodes.Template) -> TemplateFault | None:
         """Find a block that what a template extends has not, so that it would be shown nowhere."""
