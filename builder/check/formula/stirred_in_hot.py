@@ -66,8 +66,7 @@ def _limit(card: Ingredient) -> str:
 
 def _judge(one: StirredIn, studio: Studio, class_key: str) -> Iterator[Finding]:
     limit, needed = one.card.figure(_limit(one.card)), studio.constants[NEEDED].typical
-    if limit is None:
-        return
+    assert limit is not None, "nothing else is looked for"
     degrees, about = plain_number(Fraction(round(one.celsius))), frozenset({WholeClass(class_key)})
     if one.card.kind is IngredientKind.PRESERVATIVE and one.celsius > limit.highest:
         yield caution(
