@@ -21,8 +21,6 @@ READS = ("cache", "model", "read", "rules", "words", "__init__.py", "pictures", 
 # Code younger than this (seconds) when it was loaded may have been changed while it was.
 SETTLED = 10
 _BEGUN = time.time()
-# Of so many letters with its kind a sum can be the key of another.
-_LETTERS = 56
 # Windows changes the ends of lines where it is not told.
 _AS_BYTES = getattr(os, "O_BINARY", 0)
 # How the sums of runs begin.
@@ -119,7 +117,7 @@ def sum_of_run(folders: Sequence[Path], without: Collection[Path], words: Sequen
             _add(made, os.path.realpath(folder), "", left_out=left_out)
     except (OSError, _UntoldError):
         return None
-    return f"{kind}{made.hexdigest()[:_LETTERS]}"
+    return f"{kind}{made.hexdigest()}"
 
 
 def _changed(path: str) -> str:

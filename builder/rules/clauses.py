@@ -5,7 +5,7 @@ comma begins a new clause; what stands behind the danger excuses it only where i
 """
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -98,10 +98,14 @@ def is_order(sentence: Sentence) -> bool:
     return orders_something(sentence.words)
 
 
+def matches_in(sentence: Sentence, words: re.Pattern[str]) -> Iterator[tuple[Clause, re.Match[str]]]:
+    """Yield wherever a sentence says one of some words, each with its clause."""
+    return ((clause, match) for clause in clauses_of(sentence) for match in words.finditer(clause.words))
+
+
 def says(sentence: Sentence, words: re.Pattern[str]) -> bool:
     """Tell whether a sentence says one of some words, and does not deny, suppose or ask it."""
-    matches = ((clause, match) for clause in clauses_of(sentence) for match in words.finditer(clause.words))
-    return any(stands(clause, match) for clause, match in matches)
+    return any(stands(clause, match) for clause, match in matches_in(sentence, words))
 
 
 def orders(sentence: Sentence, words: re.Pattern[str]) -> bool:

@@ -8,7 +8,7 @@ from itertools import islice, pairwise
 from builder.model.place import Place
 from builder.model.recipe.quantity import Temperature
 from builder.model.teaching.prose import Sentence
-from builder.rules.clauses import clauses_of, stands
+from builder.rules.clauses import matches_in, stands
 
 _DEGREES = re.compile(r"(\d{2,3})\s*(?:(?:to|-|–)\s*(\d{2,3})\s*)?(?:°\s*|deg(?:rees)?\s*)(C|F)\b", re.IGNORECASE)
 
@@ -42,8 +42,8 @@ def all_degrees_in(sentence: Sentence) -> tuple[Degrees, ...]:
 
 def degrees_meant(sentence: Sentence) -> tuple[Degrees, ...]:
     """Return the temperatures that a sentence names and does not deny, suppose or ask for, in order, of as many as a step ever names."""
-    matches = islice(((clause, match) for clause in clauses_of(sentence) for match in _DEGREES.finditer(clause.words)), _MOST)
-    meant = [_degrees(sentence, match, clause.begin) for clause, match in matches if stands(clause, match)]
+    first = islice(matches_in(sentence, _DEGREES), _MOST)
+    meant = [_degrees(sentence, match, clause.begin) for clause, match in first if stands(clause, match)]
     return tuple(one for one in all_degrees_in(sentence) if one in meant)
 
 

@@ -8,6 +8,8 @@ from dataclasses import dataclass
 
 from builder.model.dates.studio_class import StudioClass
 from builder.model.recipe.column import Column
+from builder.model.recipe.recipe import Recipe
+from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.lesson import Part, Where
 
@@ -25,6 +27,11 @@ def recipe_about(part: Part, made: Sequence[str]) -> str | None:
     """Return the key of the recipe that a part is about: the one that it names, or the first; None where the class does not make it."""
     key = part.recipe.text if part.recipe is not None else made[0]
     return key if key in made else None
+
+
+def recipe_of(part: Part, studio_class: StudioClass, studio: Studio) -> Recipe | None:
+    """Return the recipe that a part of a class is about; None where the class does not make it, or the studio has none of that key."""
+    return studio.recipes.get(recipe_about(part, studio_class.recipe_keys) or "")
 
 
 def recipe_in_hand(part: Part, made: Sequence[str], with_lye: Container[str]) -> str:

@@ -98,7 +98,7 @@ def _judge_ph(batch: Batch, asking: TowardsLimit) -> Iterator[BatchFinding]:
 def _judge_without_limit(batch: Batch, limited: Set[str]) -> Iterator[BatchFinding]:
     """Look for an acid of which no limit names a pH, in what holds water and stays on the skin."""
     sheet, lowest = batch.sheet, batch.constants[LOWEST]
-    if sheet.recipe.ph or not sheet.product.contact.stays_on or not any(line.ingredient.counts_as.is_watery for line in sheet.lines):
+    if sheet.recipe.ph or not sheet.product.contact.stays_on or not sheet.holds_water:
         return
     for line in sheet.lines:
         is_free = line.ingredient.kind is IngredientKind.ACID and limited.isdisjoint(names_of(line.ingredient))

@@ -50,5 +50,4 @@ def find_alkali_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
 def _is_said(sheet: WorkedBatch) -> bool:
     """Tell whether label or directions say of a product without water that it can sting or redden."""
     said = label_text_of(sheet.recipe)
-    dry = not any(line.ingredient.counts_as.is_watery for line in sheet.lines)
-    return dry and any(word in said for word in ("sting", "redden", "irritat"))
+    return not sheet.holds_water and any(word in said for word in ("sting", "redden", "irritat"))

@@ -21,7 +21,7 @@ from builder.model.subject import WholeClass
 from builder.rules.basis import basis_of
 from builder.rules.hands.stirred_in import Named, StirredIn, stirred_in_hot
 from builder.rules.ingredient_words import Call
-from builder.rules.part_recipe import recipe_about
+from builder.rules.part_recipe import recipe_of
 from builder.words.plain_number import plain_number
 
 
@@ -35,7 +35,7 @@ def find_what_is_stirred_in_too_hot(studio: Studio) -> Iterator[Finding]:
         found
         for studio_class in studio.classes.values()
         for part in studio_class.lesson.parts
-        if (recipe := studio.recipes.get(recipe_about(part, studio_class.recipe_keys) or "")) is not None
+        if (recipe := recipe_of(part, studio_class, studio)) is not None
         for one in stirred_in_hot(part, _looked_for(recipe, studio))
         for found in _judge(one, studio, studio_class.key)
     )

@@ -18,7 +18,7 @@ from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.prose import Sentence
 from builder.rules.clauses import clauses_of, stands
-from builder.rules.part_recipe import recipe_about
+from builder.rules.part_recipe import recipe_of
 from builder.words.fold import fold
 from builder.words.plain_number import plain_number
 
@@ -46,7 +46,7 @@ def find_amounts_typed(sheets: Iterable[ClassPlan], studio: Studio) -> Iterator[
     for key, batches in of_class.items():
         studio_class = studio.classes[key]
         for part in studio_class.lesson.parts:
-            recipe = studio.recipes.get(recipe_about(part, studio_class.recipe_keys) or "")
+            recipe = recipe_of(part, studio_class, studio)
             own = [batch for batch in batches if recipe and batch.recipe.key == recipe.key]
             for sentence in part.sentences:
                 for match in _typed_in(sentence):

@@ -27,7 +27,7 @@ from builder.rules.basis import basis_of
 from builder.rules.clauses import is_order
 from builder.rules.degrees import degrees_in
 from builder.rules.naming import IngredientNamed, PhaseNamed, meaning_of, options_of
-from builder.rules.part_recipe import recipe_about
+from builder.rules.part_recipe import recipe_of
 from builder.rules.spoken import spoken_of
 from builder.words.plain_number import plain_number
 
@@ -48,7 +48,7 @@ def find_flames_near_vapour(studio: Studio) -> Iterator[Finding]:
         found
         for studio_class in studio.classes.values()
         for part in studio_class.lesson.parts
-        if (recipe := studio.recipes.get(recipe_about(part, studio_class.recipe_keys) or "")) is not None
+        if (recipe := recipe_of(part, studio_class, studio)) is not None
         for found in _in_part(part, recipe, studio_class.key, studio)
     )
 

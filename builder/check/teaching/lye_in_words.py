@@ -13,7 +13,7 @@ from builder.model.subject import HomeSheet, WholeClass
 from builder.model.teaching.class_plan import ClassPlan
 from builder.rules.lye_words import hazards_said
 from builder.rules.naming import meaning_of, weighings
-from builder.rules.part_recipe import home_parts, recipe_about
+from builder.rules.part_recipe import home_parts, recipe_of
 from builder.words.fold import fold
 from builder.words.listed import listed
 
@@ -81,7 +81,7 @@ def find_raw_soap_denied(studio: Studio) -> Iterator[Finding]:
     """Look for parts that are said to bring no raw soap, and whose words bring lye or raw soap."""
     for studio_class in studio.classes.values():
         for part in (part for part in studio_class.lesson.parts if part.no_raw_soap):
-            recipe = studio.recipes.get(recipe_about(part, studio_class.recipe_keys) or "")
+            recipe = recipe_of(part, studio_class, studio)
             said = hazards_said(part, studio.lye_words)
             if said and recipe is not None:
                 hazard, place = next(iter(said.items()))

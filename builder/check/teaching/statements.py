@@ -24,7 +24,7 @@ from builder.model.teaching.lesson import Block, Part, Prose, Steps
 from builder.model.teaching.prose import Sentence, sentences_of, value_as_text
 from builder.model.teaching.word_pattern import Words
 from builder.rules.fizz import carbonate
-from builder.rules.part_recipe import recipe_about
+from builder.rules.part_recipe import recipe_of
 
 _OF_ANIMALS = ("honey", "beeswax", "lanolin", "goat milk", "cow milk", "silk", "tallow", "lard", "wool", "carmine", "shellac")
 
@@ -128,7 +128,7 @@ def _of_class(studio_class: StudioClass, studio: Studio) -> Iterator[Statement]:
     yield from (Statement(one, Said.TITLE, holds=holds, youngest=youngest, about=about) for one in lesson.title_says)
     yield from _of_blocks(lesson.introduction, "", lesson.title, holds, youngest, about)
     for part in lesson.parts:
-        recipe = studio.recipes.get(recipe_about(part, studio_class.recipe_keys) or "")
+        recipe = recipe_of(part, studio_class, studio)
         own = conditions_of(recipe, studio) if recipe and (part.recipe or part.mentions) else holds
         yield from _of_part(part, own, youngest, about)
 

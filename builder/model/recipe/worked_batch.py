@@ -64,6 +64,11 @@ class WorkedBatch:
         return tuple({card.key: card for card in (*(line.ingredient for line in self.lines), *chosen)}.values())
 
     @property
+    def holds_water(self) -> bool:
+        """Tell whether water is in it, or a liquid that is mostly water."""
+        return any(line.ingredient.counts_as.is_watery for line in self.lines)
+
+    @property
     def own(self) -> Filling:
         """Return the filling of the recipe's own container."""
         return self.fillings[0]

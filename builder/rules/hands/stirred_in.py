@@ -13,7 +13,7 @@ from builder.model.place import Place
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.prose import Sentence
-from builder.rules.clauses import clauses_of, explains, stands
+from builder.rules.clauses import clauses_of, explains, matches_in, stands
 from builder.rules.degrees import all_degrees_in, degrees_meant
 
 # Ordinary English (common practice, no source). The last verb before a thing tells whether it goes in.
@@ -97,5 +97,4 @@ def _heat_at(sentence: Sentence, at: tuple[int, int], heat: Fraction | None) -> 
 
 def _cools(sentence: Sentence, begin: int = 0) -> bool:
     """Tell whether a sentence says from a spot on that something cools or waits."""
-    matches = ((clause, match) for clause in clauses_of(sentence) for match in _COOLS.finditer(clause.words))
-    return any(clause.begin + match.start() >= begin and stands(clause, match) for clause, match in matches)
+    return any(clause.begin + match.start() >= begin and stands(clause, match) for clause, match in matches_in(sentence, _COOLS))
