@@ -18,7 +18,7 @@ from builder.rules.grammar.orders import begins_order, orders_something
 _DIVIDES = re.compile(r"[;:!?]|\.\s|\s[-\u2013\u2014]\s(?!(?<=\d...)\d)|\u2014")
 _KEPT_AWAY = re.compile(
     r"\b(?:keep\w*|kept|stay\w*)\b[^,;:]{0,80}?\b(?:away|off|out of|clear of|apart|far from|separate)\b|\bclear\b[^;:]{0,120}\boff\b"
-    r"|\bleave\b[^,;:]{0,40}?\b(?:off|out)\b",
+    r"|\bleave\b(?:(?!\band\b)[^,;:]){0,40}?\b(?:off|out)\b",
     re.IGNORECASE | re.DOTALL,
 )
 _SAID_OF_IT = re.compile(
@@ -30,6 +30,8 @@ _SAID_OF_IT = re.compile(
     r"eaten|burns?|kills?|poisons?|attacks?|attacked)\b",
     re.IGNORECASE,
 )
+# What a reason or a condition says is not said of what stands before it.
+_ENDS = re.compile(r",|\b(?:if|when|while|because|since|as long as)\b", re.IGNORECASE)
 _EXPLAINS = re.compile(
     r"\b(?:eats|eaten|burns(?! (?:are|need))|blinds|gives off|give off|lies on|lie on|floats?|measures?|is for|are for|could|boils|"
     r"spits|makes|make|would|destroys|attacks|cracks|shatters|"
@@ -146,7 +148,7 @@ def stands(clause: Clause, match: re.Match[str], *, says_no_itself: bool = False
         return False
     if any(begin <= match.end() and end >= match.start() for begin, end in clause.kept_away):
         return False
-    return not _SAID_OF_IT.match(after.split(",")[0])
+    return not _SAID_OF_IT.match(_ENDS.split(after)[0])
 
 
 def first_meant(sentence: Sentence, clauses: Iterable[Clause], patterns: tuple[WordPattern, ...]) -> Place | None:

@@ -91,3 +91,12 @@ def test_both_lists_are_long_enough() -> None:
 def test_every_danger_is_met_by_a_sentence_or_has_none_yet() -> None:
     met = {danger for _, _, danger in FOUND}
     assert met <= {danger.key for danger in STUDIO.unsafe_steps}
+
+
+# Tin foil is of aluminium, and lye added "for hardness" is both ordered and praised: one fault each.
+@pytest.mark.parametrize(
+    "text",
+    ["Cover the jug of lye with tin foil.", "Pour the lye into a bowl lined with tin foil.", "Some extra lye is added for hardness."],
+)
+def test_one_fault_is_found_once(text: str) -> None:
+    assert len(found_in(text, "lye")) == 1

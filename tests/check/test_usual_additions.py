@@ -52,6 +52,12 @@ def changed(folder: Path, case: Path, file: str, old: str, new: str) -> Path:
         ("Thaw the frozen milk first, and stand the jug in ice.", {"milk-in-lye"}),
         ("Freeze the milk. Stir with no ice around the jug.", {"milk-in-lye"}),
         ("Is the milk frozen? Stand the jug in ice.", {"milk-in-lye"}),
+        ("If the milk is not frozen yet, wait. Stand the jug in ice.", set()),
+        ("Is the milk still soft? Put it back. Stand the jug in ice.", {"milk-in-lye"}),
+        ("If the milk is still liquid, put it back into the freezer. Stand the jug in ice.", set()),
+        ("Milk that is not frozen is not used. Stand the jug in ice.", set()),
+        ("If the milk is not frozen yet, go on. Stand the jug in ice.", {"milk-in-lye"}),
+        ("If the milk is not frozen yet, do not wait. Stand the jug in ice.", {"milk-in-lye"}),
         ("Use fresh milk instead of frozen milk. Stand the jug in ice.", {"milk-in-lye"}),
     ],
 )

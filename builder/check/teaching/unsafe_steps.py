@@ -44,7 +44,7 @@ def find_unsafe_steps(studio: Studio) -> Iterator[Finding]:
 
 @judged_once
 def dangers_in(statement: Statement, dangers: tuple[UnsafeStep, ...]) -> Iterator[tuple[UnsafeStep, Met]]:
-    """Yield each danger that a statement tells people to meet, with where in it."""
+    """Yield each danger that a statement tells people to meet, with where in it: of two on one ground in the same words, the first."""
     if statement.sentence.is_question:
         return
     # Found beforehand, since most sentences speak of none.
@@ -55,13 +55,15 @@ def dangers_in(statement: Statement, dangers: tuple[UnsafeStep, ...]) -> Iterato
     told = [(clause, Words(clause.words)) for clause in (*clauses, *_as_orders(clauses))]
     ordered = [one for one in told if not explains(one[0])]
     orders = statement.said is not Said.TEXT or is_order(statement.sentence)
+    found: list[tuple[UnsafeStep, Met]] = []
     for danger in (dangers[number] for number in possible):
         patterns = danger.in_tools if statement.said is Said.TOOL else danger.says
         if not (orders or danger.told) or not _concerns(danger, statement):
             continue
         met = next(_met(told if danger.told else ordered, patterns, danger), None)
-        if met and _holds(danger, statement):
-            yield danger, met
+        if met and _holds(danger, statement) and not any(_are_one(danger, met, *other) for other in found):
+            found.append((danger, met))
+    yield from found
 
 
 @remembered(8)
@@ -80,6 +82,12 @@ def _holds(danger: UnsafeStep, statement: Statement) -> bool:
     near = not danger.near or statement.said is Said.TOOL or any_in(danger.near, statement.near)
     lacks = not danger.part_lacks or not any_in(danger.part_lacks, statement.part)
     return near and lacks and not any_in(danger.unless, statement.words)
+
+
+def _are_one(danger: UnsafeStep, met: Met, other: UnsafeStep, met_before: Met) -> bool:
+    """Tell whether two dangers are one fault: the same words meet them, and the same place of the same source tells of both."""
+    overlap = met[0] < met_before[1] and met_before[0] < met[1]
+    return overlap and (danger.source, danger.at) == (other.source, other.at)
 
 
 def _as_orders(clauses: tuple[Clause, ...]) -> Iterator[Clause]:

@@ -37,7 +37,8 @@ _NOUN_TOO = r"(?:drink|snack|smoke)s?\b"
 _LISTED_VERB = re.compile(rf"\s*(?:and\s+|or\s+)?{_NOUN_TOO}(?=\W+(?:and|or|at|on|in|near|by|while|when)\b)", re.IGNORECASE)
 _AND_ORDER = re.compile(rf"\band\s+(?!{_NOUN_TOO}){ORDER}", re.IGNORECASE)
 _LEADS_ON = re.compile(r"\b(?:in|into|with|on|onto|to|over|and|then)\b", re.IGNORECASE)
-_ONLY_NO = re.compile(r"[\W_]*(?:never|no|not|avoid|do not|don['’]t)[\W_]*(?:ever|under any circumstances)?[\W_]*", re.IGNORECASE)
+# A bare "no" is an answer: "No, pour it slowly" orders what it says.
+_ONLY_NO = re.compile(r"[\W_]*(?:never|not|avoid|do not|don['’]t)[\W_]*(?:ever|under any circumstances)?[\W_]*", re.IGNORECASE)
 
 
 def without_seeming_ones(words: str) -> str:

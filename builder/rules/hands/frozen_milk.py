@@ -16,6 +16,9 @@ from builder.rules.part_recipe import class_parts, home_parts
 _FROZEN = re.compile(r"\b(?:frozen|freeze[sr]?|freezing|slush\w*)\b", re.IGNORECASE)
 _ICE = re.compile(r"\bice\b(?!\W+cubes? of)", re.IGNORECASE)
 _SLUSH = re.compile(r"\bslush\w*\b", re.IGNORECASE)
+_NOT_YET = re.compile(r"\b(?:not|isn['’]t)\W+(?:(?:yet|quite|fully|all)\W+)*frozen\b|\bstill\W+(?:soft|liquid|runny)\b", re.IGNORECASE)
+_WAIT = re.compile(r"\b(?:wait|longer|another\W+hour|back\W+in(?:to)?\W+the\W+freezer)\b", re.IGNORECASE)
+_NOT_USED = re.compile(r"\bfrozen\b[^,;:]*\b(?:(?:is|are)\W+(?:not|never)\W+used|(?:does|do)\W+not\W+go\W+in)\b", re.IGNORECASE)
 _THAW = re.compile(r"\b(?:thaw|defrost|(?:warm|heat|melt)\W+(?:the\W+)?frozen\W+milk)\b", re.IGNORECASE)
 
 
@@ -37,6 +40,13 @@ def _says_so(parts: Sequence[Part]) -> bool:
 
 
 def _goes_in_frozen(sentence: Sentence) -> bool:
-    """Tell whether a sentence has milk frozen, and does not order it thawed beyond slush."""
+    """Tell whether a sentence has milk frozen, and does not order it thawed beyond slush, or has none go in before it is."""
     thaws = orders(sentence, _THAW) and not says(sentence, _SLUSH)
-    return says(sentence, _FROZEN) and not thaws
+    return (says(sentence, _FROZEN) or _waits_for_frost(sentence)) and not thaws
+
+
+def _waits_for_frost(sentence: Sentence) -> bool:
+    """Tell whether a sentence has people wait where milk is not frozen yet, or leave such milk out."""
+    if not _NOT_YET.search(sentence.words):
+        return False
+    return orders(sentence, _WAIT) or _NOT_USED.search(sentence.words) is not None
