@@ -73,3 +73,4 @@ def test_a_rule_without_words_prints_its_key() -> None:
 
 def test_a_number_and_its_unit_stay_together_in_written_text() -> None:
     assert wording.keep_together("<p>Cool to 40 °C for 5 min, 3 jars.</p>") == f"<p>Cool to 40{NBSP}°C for 5{NBSP}min, 3 jars.</p>"
+    assert wording.keep_together("4 fl oz bottle, 8 flat tins") == f"4{NBSP}fl{NBSP}oz bottle, 8 flat tins"

@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import replace
 
+from builder.compose.recipe.wording import keep_together
 from builder.model.hazard import Hazard
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
@@ -42,16 +43,20 @@ def signal_word(text: CautionText) -> str:
 
 
 def said(text: CautionText) -> CautionText:
-    """Return a caution in the language that is spoken."""
+    """Return a caution in the language that is spoken; no number in it is parted from its unit."""
     return replace(
         text,
         name=say(text.name),
-        what=say(text.what),
-        avoid=tuple(say(line) for line in text.avoid),
-        if_it_happens=tuple(say(line) for line in text.if_it_happens),
-        in_brief=say(text.in_brief) if text.in_brief else "",
-        again=say(text.again) if text.again else "",
+        what=_said(text.what),
+        avoid=tuple(_said(line) for line in text.avoid),
+        if_it_happens=tuple(_said(line) for line in text.if_it_happens),
+        in_brief=_said(text.in_brief),
+        again=_said(text.again),
     )
+
+
+def _said(line: str) -> str:
+    return keep_together(say(line)) if line else ""
 
 
 def _gravest_first(text: CautionText) -> tuple[int, str]:

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping
 
 from builder.compose.punctuation import labelled
-from builder.compose.recipe.wording import grams, grams_and_ounces, listed, sentence, within
+from builder.compose.recipe.wording import grams, grams_and_ounces, keep_together, listed, sentence, within
 from builder.model.dates.studio_class import BatchFor
 from builder.model.recipe.filling import Filling, Reading
 from builder.model.recipe.quantity import Mass
@@ -15,8 +15,8 @@ from builder.words.say import message, messages, say, say_count
 
 
 def container_name(studio: Studio, fill: Fill) -> str:
-    """Return the name of a container that is filled."""
-    return within(written_name(studio, fill)) if studio.container(fill.container) else fill.container.text
+    """Return the name of a container that is filled; no number in it is parted from its unit."""
+    return keep_together(within(written_name(studio, fill)) if studio.container(fill.container) else fill.container.text)
 
 
 def written_name(studio: Studio, fill: Fill) -> str:

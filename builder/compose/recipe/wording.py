@@ -21,7 +21,7 @@ from builder.words.say import message, say, say_count
 from builder.words.within import within as within_english
 
 NBSP = "\u00a0"
-UNIT_AFTER_NUMBER = re.compile(r"(?<=\d) (?=(?:g|kg|oz|lb|mL|ml|L|cm|mm|min|h|°C|°F)\b)")
+UNIT_AFTER_NUMBER = re.compile(r"(?<=\d) (?=(?:g|kg|oz|fl oz|lb|mL|ml|L|cm|mm|min|h|°C|°F)\b)|(?<=\d[ \u00a0]fl) (?=oz\b)")
 MINUS = "\u2212"
 
 RULES = {

@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 from builder.compose.punctuation import decimals_spoken
-from builder.compose.recipe.wording import NBSP, listed, number, shortest
+from builder.compose.recipe.wording import NBSP, keep_together, listed, number, shortest
 from builder.model.recipe.quantity import Mass
 from builder.model.supplies.cost import Bought, Purchase
 from builder.model.supplies.supply import Supply, SupplyKind
@@ -30,7 +30,8 @@ def _pack(pack: Bought) -> str:
     supply = pack.supply
     if supply.size == 1:
         return str(pack.number)
-    return f"{pack.number}{NBSP}×{NBSP}{decimals_spoken(supply.written) if supply.kind is SupplyKind.INGREDIENT else _of_pieces(supply)}"
+    of_each = keep_together(decimals_spoken(supply.written)) if supply.kind is SupplyKind.INGREDIENT else _of_pieces(supply)
+    return f"{pack.number}{NBSP}×{NBSP}{of_each}"
 
 
 def _of_pieces(supply: Supply) -> str:

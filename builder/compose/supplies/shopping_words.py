@@ -5,7 +5,7 @@ from datetime import date
 from fractions import Fraction
 
 from builder.compose.dates.dates import clock, money, plain_date, short_date
-from builder.compose.recipe.wording import NBSP, listed, sentence, within
+from builder.compose.recipe.wording import NBSP, keep_together, listed, sentence, within
 from builder.compose.supplies.pack_words import packs_in_words, quantity
 from builder.compose.views.shopping import ShopDate, ShopGroup, ShopList, ShopRow
 from builder.model.studio import Studio
@@ -136,7 +136,7 @@ class _Words:
     def _row(self, one: Wanted) -> ShopRow:
         packs = packs_in_words(one.purchase) if one.purchase else self._short_of(one) if one.short else say("nothing")
         return ShopRow(
-            name=sentence(say(one.name)),
+            name=keep_together(sentence(say(one.name))),
             needed=quantity(one.kind, one.needed),
             days="; ".join(f"{self._day(day)}:{NBSP}{quantity(one.kind, amount)}" for day, amount in one.on_days),
             stock=quantity(one.kind, one.have) if one.counted else "",

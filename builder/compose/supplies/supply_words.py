@@ -12,7 +12,7 @@ from builder.compose.dates.dates import money
 from builder.compose.home.size_words import size_words
 from builder.compose.punctuation import decimals_spoken
 from builder.compose.recipe.portion_words import containers_of
-from builder.compose.recipe.wording import NBSP, listed, percent, sentence, shortest, within
+from builder.compose.recipe.wording import NBSP, keep_together, listed, percent, sentence, shortest, within
 from builder.compose.supplies.pack_words import packs_in_words, quantity, rough
 from builder.compose.views.teacher import BuyGroup, BuyRow, Fact, SuppliesView
 from builder.model.recipe.quantity import Volume
@@ -102,7 +102,7 @@ def _groups(studio: Studio, cost: Cost) -> list[BuyGroup]:
 
 
 def _row(studio: Studio, need: Need) -> BuyRow:
-    amount, name = quantity(need.kind, need.quantity), sentence(say(need.name))
+    amount, name = quantity(need.kind, need.quantity), keep_together(sentence(say(need.name)))
     needed = say("at most {amount}", amount=amount) if need.if_chosen else amount
     bought = need.purchase
     if bought is None:
