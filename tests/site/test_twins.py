@@ -70,3 +70,23 @@ def test_on_a_screen_the_steps_stand_below_one_another_and_no_page_is_counted(ch
     assert len(tops) > 4 and tops == sorted(tops)
     counted = "[...document.querySelectorAll('.sheet-page')].map(one => one.getBoundingClientRect().height)"
     assert set(chromium.evaluate(counted)) == {0}
+
+
+# A word of a table is broken where its text needs more lines than it has words.
+_BROKEN = """[...document.querySelectorAll('.clock td:first-child b, .pot td:nth-child(2), .number')].filter(one => {
+  const range = document.createRange();
+  range.selectNodeContents(one);
+  const lines = new Set([...range.getClientRects()].map(box => Math.round(box.top))).size;
+  return lines > one.textContent.trim().split(' ').length;
+}).map(one => one.textContent.trim())"""
+
+
+def test_on_a_phone_no_hour_day_weight_or_telephone_number_is_broken_within_a_word(chromium: Browser) -> None:
+    chromium.size(390)
+    found = {}
+    for page in (one for one in twins() if one.stem == "teacher"):
+        chromium.open(page)
+        assert chromium.evaluate("document.querySelectorAll('.clock td:first-child b').length") > 4
+        found[page.parent.name] = chromium.evaluate(_BROKEN)
+    chromium.size(1000)
+    assert found and not any(found.values()), found
