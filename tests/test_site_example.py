@@ -45,6 +45,7 @@ DATED = [
 ]
 
 
+SOAPS = {path.stem for path in EXAMPLE.glob("recipes/*.yaml") if "lye:" in path.read_text(encoding="utf-8")}
 AT_BENCHES = [(key, recipe, date) for key, recipe, date in DATED if CLASSES[key]["format"] != "demo"]
 
 
@@ -304,3 +305,27 @@ def test_on_a4_every_sheet_is_a4(tmp_path: Path) -> None:
     assert len(made) >= 7
     for path in made:
         assert {(round(width, 1), round(height, 1)) for (width, height), _ in pdf_pages(path)} == {(595.3, 841.9)}, path
+
+
+def test_no_number_is_parted_from_its_unit() -> None:
+    """A space that does not break stands between them (SI Brochure, 5.4.3, asks for a space; that no line breaks there is UNIT-01)."""
+    parted = re.compile(r"\d (?:g|kg|oz|fl oz|lb|mL|L|mm|cm|°C|°F)\b")
+    found = {
+        f"{path.name}: {words[max(0, hit.start() - 30) : hit.end()]}"
+        for path in pages()
+        for words in soup(path).find_all(string=True)
+        if words.parent and words.parent.name not in ("script", "style", "title")
+        for hit in parted.finditer(words)
+    }
+    assert sorted(found) == []
+
+
+def test_lessons_with_lye_say_which_jug() -> None:
+    """Of two jugs, one for lye and one for oils, none is called "the jug" by a step that puts something into one."""
+    with_lye = [
+        path.with_name("lesson.md")
+        for path in sorted(EXAMPLE.glob("classes/*/class.yaml"))
+        if {*CLASSES[path.parent.name]["makes"]} & SOAPS
+    ]
+    assert len(with_lye) == 3
+    assert [line for path in with_lye for line in path.read_text(encoding="utf-8").split("\n") if "into the jug" in line] == []
