@@ -39,6 +39,7 @@ _EXPLAINS = re.compile(
     r"comes from|is called)\b",
     re.IGNORECASE,
 )
+_PERMITS = re.compile(r"\b(?:can|may|should|must|has to|have to) be\b", re.IGNORECASE)
 _IF = re.compile(
     r"(?:^|(?<=[,;:]\s)|(?<=\bor\s)|(?<=\band\s)|(?<=\s))\b(?:if|in case|should (?=(?:any|some|the|a|lye|soap)\b)|"
     r"whenever|when(?=\s+(?:lye|raw soap|soap|oil|something|anything)\s+(?:gets|splashes|spills|lands|"
@@ -122,7 +123,7 @@ def is_bare_order(sentence: Sentence) -> bool:
 
 def explains(clause: Clause) -> bool:
     """Tell whether a clause tells how things are, and orders nothing: the first of a sentence as part of it, each other by itself."""
-    if not _EXPLAINS.search(clause.words):
+    if not _EXPLAINS.search(clause.words) or (clause.in_another_order and _PERMITS.search(clause.words)):
         return False
     return not (any(map(orders_something, clause.words.split(", "))) if clause.begin else is_order(clause.sentence))
 

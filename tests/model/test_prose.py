@@ -101,3 +101,37 @@ def test_a_pattern_of_words() -> None:
     assert not pattern.search(Words("Pour one two three four five six seven water onto lye"))
     with pytest.raises(PatternError):
         compile_pattern("<nobody>", {})
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Can I use it on a cut? Yes, it soothes.",
+        "Is it safe to bend over the jug? Yes.",
+        "May the children stir? Of course, they love it.",
+        "Should we shake it? Sure.",
+    ],
+)
+def test_what_is_asked_and_answered_with_yes_is_allowed(text: str) -> None:
+    asked, _ = sentences(text)
+    assert asked.affirmed and not asked.is_question
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Can I use it on a cut? No, keep it off.",
+        "Does lye eat aluminium? Yes, and fast.",
+        "Is the lye clear? Yes, pour it.",
+        "Can I use it on a cut? Yes, but only when it has healed.",
+        "Can I use it on a cut? Ask your doctor. Yes or no, he knows.",
+        "What does lye do? Yes, it burns.",
+    ],
+)
+def test_what_is_asked_and_answered_otherwise_is_a_question(text: str) -> None:
+    asked = sentences(text)[0]
+    assert asked.is_question and not asked.affirmed
+
+
+def test_a_question_at_the_end_stays_one() -> None:
+    assert sentences("Can I shake it?")[0].is_question

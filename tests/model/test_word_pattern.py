@@ -59,6 +59,12 @@ def test_every_row_of_which_a_pattern_stands_in_a_text_is_among_the_possible(tab
     assert ruled_out > len(TEXTS[::9])
 
 
+def test_no_pattern_is_ruled_out_of_a_text_in_which_its_expression_finds_it() -> None:
+    for row in TABLES["steps"][::6]:
+        for pattern in row:
+            assert [words.text for words in TEXTS[::61] if pattern.regex.search(words.text) and not pattern.may_stand_in(words)] == []
+
+
 @pytest.mark.parametrize(
     ("written", "text"),
     [
@@ -70,6 +76,9 @@ def test_every_row_of_which_a_pattern_stands_in_a_text_is_among_the_possible(tab
         ("lye? water", "the water"),
         ("pour? the? ... lye", "Lye"),
         ("naïve", "NAÏVE"),
+        ("in the next room", "in the-next rooms"),
+        ("it won't trace", "It won’t trace."),
+        ("100 %", "100 % of it"),
     ],
 )
 def test_among_many_others_a_pattern_is_possible_where_it_stands(written: str, text: str) -> None:

@@ -64,7 +64,7 @@ class Statement:
     @property
     def alone(self) -> "Statement":
         """Return all by which it is judged: what it says and amid what, without where that stands and what it is about."""
-        return replace(self, sentence=Sentence(self.sentence.words), about=frozenset())
+        return replace(self, sentence=Sentence(self.sentence.words, affirmed=self.sentence.affirmed), about=frozenset())
 
     @cached_property
     def words(self) -> Words:

@@ -54,7 +54,7 @@ def dangers_in(statement: Statement, dangers: tuple[UnsafeStep, ...]) -> Iterato
     clauses = clauses_of(statement.sentence)
     told = [(clause, Words(clause.words)) for clause in (*clauses, *_as_orders(clauses))]
     ordered = [one for one in told if not explains(one[0])]
-    orders = statement.said is not Said.TEXT or is_order(statement.sentence)
+    orders = statement.said is not Said.TEXT or statement.sentence.affirmed or is_order(statement.sentence)
     found: list[tuple[UnsafeStep, Met]] = []
     for danger in (dangers[number] for number in possible):
         patterns = danger.in_tools if statement.said is Said.TOOL else danger.says

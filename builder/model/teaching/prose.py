@@ -6,7 +6,8 @@ stays as words, unless `of` follows it: then the words after `of` say what is me
 
 import re
 from bisect import bisect_right
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
+from itertools import zip_longest
 
 from builder.model.place import NOWHERE, Place
 
@@ -39,16 +40,17 @@ def value_as_text(value: str, place: Place) -> RunningText:
 
 @dataclass(frozen=True)
 class Sentence:
-    """One sentence: its words without marks, and where they stand."""
+    """One sentence: its words without marks, and where they stand. `affirmed`: it asks for leave, and the next one says yes."""
 
     words: str
     begin: int = 0
+    affirmed: bool = False
     written: RunningText = field(default=RunningText("", (0,), (NOWHERE,)), compare=False)
 
     @property
     def is_question(self) -> bool:
-        """Tell whether it asks."""
-        return self.words.rstrip(" \"'”’)").endswith("?")
+        """Tell whether it asks; what is answered with yes is told."""
+        return not self.affirmed and self.words.rstrip(" \"'”’)").endswith("?")
 
     def place(self, begin: int, end: int) -> Place:
         """Return the place of a piece of it; of a value of a YAML file the place of the value."""
@@ -63,6 +65,14 @@ _ADDRESS = re.compile(r"(?<=\])\([^()\s]*(?:\s+\"[^\"]*\")?\)")
 _MARKS = re.compile(r"[*`{}\[\]\\]|(?<!\w)_+|_+(?!\w)")
 _ABBREVIATED = re.compile(r"\b(?:e\.g|i\.e|approx|min|no|vol|wt|Dr|St|[A-Z]|etc|temp)\.$", re.IGNORECASE)
 _END = re.compile(r"[.!?]+[\"'”’)]*(?=\s|$)")
+
+# "May I use it on a cut? Yes" allows what it asks; "does lye eat aluminium? Yes" does not order it.
+_YES = re.compile(r"(?:yes|sure|certainly|of course|by all means)\b(?!\W+but\b)", re.IGNORECASE)
+_MAY = re.compile(
+    r"(?:(?:can|may|could|should|shall|must|do|might) (?:the )?(?:i|we|you|one|it|they|this|these|everybody|students|children|kids)\b"
+    r"|(?:is|are) (?:it|they|this|these) (?:safe|fine|ok|okay|all right|allowed|enough)\b|am i allowed\b)",
+    re.IGNORECASE,
+)
 
 
 def _blank(match: re.Match[str]) -> str:
@@ -84,9 +94,13 @@ def sentences_of(written: RunningText) -> tuple[Sentence, ...]:
         words = text[begin:end]
         lead = len(words) - len(words.lstrip())
         if words.strip():
-            found.append(Sentence(words.strip(), begin + lead, written))
+            found.append(Sentence(words.strip(), begin + lead, written=written))
         begin = end
-    return tuple(found)
+    return tuple(replace(one, affirmed=True) if _is_affirmed(one, then) else one for one, then in zip_longest(found, found[1:]))
+
+
+def _is_affirmed(asked: Sentence, then: Sentence | None) -> bool:
+    return then is not None and asked.is_question and bool(_YES.match(then.words)) and bool(_MAY.match(asked.words))
 
 
 def _is_abbreviated(text: str, end: re.Match[str]) -> bool:

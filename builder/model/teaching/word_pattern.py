@@ -192,7 +192,9 @@ def compile_pattern(written: str, groups: Groups) -> WordPattern:
 @cache
 def _any_of(phrases: tuple[str, ...]) -> tuple[str, Stems]:
     """Return the expression that finds one of some phrases, the longest first, and the stems of which one must be there."""
-    expression = "(?:" + "|".join(map(_phrase, sorted(phrases, key=len, reverse=True))) + ")"
+    alone = [phrase[:-1] for phrase in phrases if phrase.endswith("!")]
+    others = [phrase for phrase in phrases if not phrase.endswith("!")]
+    expression = "(?:" + "|".join([*([_one_of(others)] if others else []), *([_one_of(alone) + _NO_COMPOUND] if alone else [])]) + ")"
     return expression, stems_of(tuple(dict.fromkeys(map(_stem, phrases))))
 
 
@@ -208,10 +210,10 @@ def _phrases(token: str, groups: Groups) -> Iterator[str]:
         yield from _phrases(phrase, groups)
 
 
-def _phrase(phrase: str) -> str:
-    if phrase.endswith("!"):
-        return _phrase(phrase[:-1]) + _NO_COMPOUND
-    return r"\b" + r"[\s-]+".join(_form(part) for part in _parts(phrase)) + r"(?!\w)"
+def _one_of(phrases: list[str]) -> str:
+    """Return the expression that finds one of some phrases, the longest first; what all share stands once, so that it is soon compiled."""
+    in_order = sorted(phrases, key=len, reverse=True)
+    return r"\b(?:" + "|".join(r"[\s-]+".join(map(_form, _parts(phrase))) for phrase in in_order) + r")(?!\w)"
 
 
 def _parts(phrase: str) -> list[str]:
@@ -219,9 +221,12 @@ def _parts(phrase: str) -> list[str]:
 
 
 def _stem(phrase: str) -> str:
-    """Return the longest beginning that all forms of the first word of a phrase share."""
-    first = _parts(phrase.removesuffix("!"))[0]
-    return first[:-1] if first.endswith("*") else first[:-2] if first.endswith(("~", "y")) else first.replace("’", "'").partition("'")[0]
+    """Return the longest beginning that all forms of a word of a phrase share: a text that holds the phrase holds it."""
+    return max(map(_beginning, _parts(phrase.removesuffix("!"))), key=len)
+
+
+def _beginning(word: str) -> str:
+    return word[:-1] if word.endswith("*") else word[:-2] if word.endswith(("~", "y")) else word.replace("’", "'").partition("'")[0]
 
 
 def _form(word: str) -> str:
