@@ -135,6 +135,13 @@ def test_in_large_print_all_text_is_large_but_that_of_drawings_and_margins(name:
         assert all(re.fullmatch(r"[\d.g ]*", text) for text in small), small
 
 
+@pytest.mark.long
+def test_in_large_print_the_numbers_on_the_bench_are_as_large_as_those_in_the_margin() -> None:
+    """They are what the legend beneath it goes to. In 14 pt, where the legend stands beside it, they are two thirds of that."""
+    sizes = [char["size"] for page in read(SOAP, LARGE).pages for char in page.chars if char["text"] in "12345678" and char["size"] < 9.99]
+    assert len(sizes) == 8 and min(sizes) > 9.5
+
+
 @pytest.mark.parametrize("name", PAGES)
 def test_every_step_has_its_tick_and_its_name(name: str) -> None:
     steps = html(name).select(".steps li")
