@@ -2,8 +2,9 @@
 published once for all processes.
 
 `--long` runs what is marked `long`, and over all there is: what the run without it leaves out, or looks at in a sample (`sample=True`).
-Together they run everything, as `.ci/run` does. What stops, lye, doses, cautions and names of people are tried without `--long`; what is
-about a machine, a browser or another language is mostly left to it.
+Together they run everything, as `.ci/run` does. What stops, lye, doses, cautions and names of people are tried without `--long`, and so are
+amounts that agree, tagged sheets, builds of the same bytes and pages that ask nothing of others. What is about a machine (other systems,
+terminals, kills, the cache), a browser or another language is mostly left to it, and so is some of how labels, pictures and sheets look.
 """
 
 import gc
@@ -15,6 +16,7 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 import pytest
+from _pytest.runner import runtestprotocol
 
 from tests.whole_run import LONG, SHARED
 
@@ -44,15 +46,15 @@ def pytest_collection_finish() -> None:
     gc.freeze()
 
 
-# Modules that take more than about four seconds, the longest first: they come before all others, so that no process waits for them at the
+# Modules that take more than about two seconds, the longest first: they come before all others, so that no process waits for them at the
 # end. The first one publishes the example, for which others wait.
 LONGEST = (
-    "test_site_example.py", "test_findings.py", "press/test_cautions_on_their_page.py", "test_results_kept.py", "test_other_machines.py",
-    "site/test_accessible.py", "test_acceptance.py", "read/test_compiled.py", "press/test_kept.py", "press/test_labels.py",
-    "press/test_take_home_pages.py", "press/test_fronts_read_back.py", "compose/test_sheets_in_french.py", "test_hostile_files.py",
-    "start/test_start.py", "preview/test_preview.py", "compose/test_amounts_shown.py", "check/test_formula_twins.py",
-    "press/test_one_page.py", "test_usual.py", "test_known_runs.py", "compose/test_who_weighs.py", "reckon/test_supervision.py",
-    "site/test_steady.py", "site/test_printed.py", "site/test_served.py", "site/test_html_valid.py",
+    "test_site_example.py", "test_findings.py", "press/test_cautions_on_their_page.py", "test_acceptance.py", "site/test_accessible.py",
+    "press/test_kept.py", "test_usual.py", "check/test_formula_twins.py", "start/test_start.py", "press/test_labels.py",
+    "preview/test_preview.py", "compose/test_gear.py", "test_own_documents.py", "test_hostile_files.py", "reckon/test_supervision.py",
+    "test_dates_and_roster.py", "compose/test_documents.py", "test_roster_names.py", "press/test_take_home_pages.py",
+    "compose/test_amounts_shown.py", "read/test_compiled.py", "press/test_press.py", "test_results_kept.py", "compose/test_who_weighs.py",
+    "check/test_lesson_twins.py", "start/test_starters.py", "test_messages.py", "site/test_hostile.py", "site/test_served.py",
 )  # fmt: skip
 
 
@@ -69,6 +71,24 @@ def _turn(item: pytest.Item) -> int:
 def _turn_of(path: Path) -> int:
     name = path.relative_to(Path(__file__).parent).as_posix()
     return LONGEST.index(name) if name in LONGEST else len(LONGEST) + (name in LAST)
+
+
+# Seconds from which a run tells what took long to set up or to clear away.
+WORTH_TELLING = 0.005
+
+
+@pytest.hookimpl(tryfirst=True)
+def pytest_runtest_protocol(item: pytest.Item, nextitem: pytest.Item | None) -> bool | None:
+    """Tell the process that hands out tests of each how it ended, and not each time that it was set up and cleared away as well.
+
+    Of ten thousand small tests the telling takes as long as the tests.
+    """
+    if not hasattr(item.config, "workerinput"):
+        return None
+    for report in runtestprotocol(item, log=False, nextitem=nextitem):
+        if report.when == "call" or not report.passed or report.duration >= WORTH_TELLING:
+            item.ihook.pytest_runtest_logreport(report=report)
+    return True
 
 
 @pytest.fixture

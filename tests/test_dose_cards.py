@@ -13,7 +13,7 @@ from tests.test_site_example import AT_BENCHES
 
 def has_choices(recipe: str) -> bool:
     """Tell whether students choose something in a recipe, as its file says."""
-    return "choices" in yaml.load((EXAMPLE / f"recipes/{recipe}.yaml").read_text(encoding="utf-8"), yaml.BaseLoader)
+    return "choices" in yaml.load((EXAMPLE / f"recipes/{recipe}.yaml").read_text(encoding="utf-8"), yaml.CBaseLoader)
 
 
 WITH_CHOICES = [(key, recipe, date) for key, recipe, date in AT_BENCHES if has_choices(recipe)]

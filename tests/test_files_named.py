@@ -10,6 +10,7 @@ import pytest
 from builder.reference import pages
 from builder.reference.pages import TOPICS
 
+pytestmark = pytest.mark.long
 ROOT = Path(__file__).parent.parent
 # Files of the checkout, and files that ship: a studio has those on its own shelf alone.
 ELSEWHERE = re.compile(r"(?<!shelf/)\b(?:content|tables|builder|tests)/[\w.]")

@@ -114,6 +114,7 @@ def test_what_a_shell_reads_names_the_command(shell: str, capsys: pytest.Capture
     assert "stillroom" in capsys.readouterr().out
 
 
+@pytest.mark.long
 def test_a_command_is_still_run() -> None:
     done = subprocess.run([sys.executable, "-m", "builder", "card", "olive oil"], capture_output=True, text=True, check=True)
     assert "Olive oil" in done.stdout

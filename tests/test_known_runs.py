@@ -119,6 +119,7 @@ def test_nothing_is_kept_of_people(studio: Path, looks: list[Path]) -> None:
     assert len(looks) == 2
 
 
+@pytest.mark.long
 @pytest.mark.usefixtures("pages_alone")
 def test_what_has_come_out_twice_alike_is_not_published_again(studio: Path, looks: list[Path]) -> None:
     publish(studio)

@@ -46,12 +46,13 @@ def _studio(folder: Path, ends: bytes = b"\n", mark: bytes = b"") -> Path:
     return folder / "studio"
 
 
+@pytest.mark.long
 def test_what_only_some_systems_have_is_not_missed(tmp_path: Path) -> None:
     done = _run(tmp_path, OF_SOME_SYSTEMS, "check", _studio(tmp_path))
     assert (done.returncode, b"Nothing found" in done.stdout) == (0, True), done.stderr
 
 
-@pytest.mark.parametrize("hidden", ["hmac", "unicodedata", "yaml", "rich"])
+@pytest.mark.parametrize("hidden", ["hmac", "unicodedata", pytest.param("yaml", marks=pytest.mark.long), "rich"])
 def test_what_cannot_be_loaded_is_told_in_a_sentence(tmp_path: Path, hidden: str) -> None:
     done = _run(tmp_path, hidden, "check", _studio(tmp_path))
     told = done.stderr.decode()
@@ -60,6 +61,7 @@ def test_what_cannot_be_loaded_is_told_in_a_sentence(tmp_path: Path, hidden: str
     assert "et up again" in told
 
 
+@pytest.mark.long
 def test_without_ssl_every_sheet_is_a_page(tmp_path: Path) -> None:
     done = _run(tmp_path, "ssl,_ssl", "publish", _studio(tmp_path), "--to", tmp_path / "out", "--today", "2027-01-01")
     assert done.returncode == 0, done.stderr
@@ -68,13 +70,13 @@ def test_without_ssl_every_sheet_is_a_page(tmp_path: Path) -> None:
     assert sheets and not list((tmp_path / "out").rglob("*.pdf"))
 
 
-# By default the one that has the fewest letters.
 CONSOLES = [
-    pytest.param({"PYTHONIOENCODING": "cp1252"}, id="cp1252", marks=pytest.mark.long),
+    pytest.param({"PYTHONIOENCODING": "cp1252"}, id="cp1252"),
     pytest.param({"LC_ALL": "C", "PYTHONUTF8": "0", "PYTHONCOERCECLOCALE": "0"}, id="C"),
 ]
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("console", CONSOLES)
 def test_a_console_without_all_letters_is_told_what_it_can_show(tmp_path: Path, console: dict[str, str]) -> None:
     studio = _studio(tmp_path)

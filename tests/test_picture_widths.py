@@ -63,6 +63,7 @@ def pictures_of(page: Path) -> list[Tag]:
     return BeautifulSoup(page.read_text(encoding="utf-8"), "html.parser").find_all("picture")
 
 
+@pytest.mark.long
 def test_each_width_that_a_page_names_is_there_and_is_as_wide(site: Path) -> None:
     seen = 0
     for page in sorted(site.rglob("*.html")):
@@ -85,6 +86,7 @@ def test_each_width_that_a_page_names_is_there_and_is_as_wide(site: Path) -> Non
     assert seen > 20
 
 
+@pytest.mark.long
 def test_a_wide_photograph_has_three_widths_and_a_phone_is_told_of_the_small_ones(site: Path) -> None:
     first, hedge, leaf, decorative = pictures_of(site / "classes/one-lotion.html")
     widths = [re.findall(r" (\d+)w", str(source["srcset"])) for source in first.find_all("source")]
@@ -98,6 +100,7 @@ def test_a_wide_photograph_has_three_widths_and_a_phone_is_told_of_the_small_one
     assert [image["alt"] for image in images if isinstance(image, Tag)] == ["The bench & its scales", "A hedge", "A leaf"]
 
 
+@pytest.mark.long
 def test_in_a_row_a_phone_is_told_of_the_smallest(site: Path) -> None:
     (picture,) = pictures_of(site / "gallery.html")
     assert re.findall(r" (\d+)w", str(picture.find_all("source")[0]["srcset"])) == ["480"]
@@ -144,6 +147,7 @@ def test_a_drawing_says_how_large_it_is(tmp_path: Path) -> None:
     assert sizes == {"boxed.svg": Size(160, 120), "sized.svg": Size(40, 30), "untold.svg": None, "odd.svg": None}
 
 
+@pytest.mark.long
 @pytest.mark.usefixtures("pages_alone")
 def test_a_page_that_is_too_heavy_for_a_phone_is_not_published(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     studio, output = tmp_path / "studio", tmp_path / "out"

@@ -55,7 +55,7 @@ def test_the_studio_by_hand_is_whole() -> None:
     assert set(FILES) == {"studio.yaml", "recipes/orchard-bar.yaml", "classes/first-bar/class.yaml", "classes/first-bar/lesson.md"}
 
 
-@pytest.mark.long(sample=True)
+@pytest.mark.long
 def test_its_studio_publishes_without_a_finding(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     lay_out(tmp_path / "loft")
     with sheets_pressed(named("checklist.pdf")):

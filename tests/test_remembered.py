@@ -1,6 +1,5 @@
 """What is remembered within a process changes nothing: a studio that is changed again and again, and back, is what it is when met first."""
 
-import os
 import shutil
 from collections.abc import Iterator
 from datetime import date
@@ -16,9 +15,8 @@ from builder.words.say import speaking
 from tests.fuzz.bases import SOUND, Files, choose, read
 from tests.fuzz.spoiling import change_text, lay_out
 from tests.making import sure
-from tests.whole_run import LONG
 
-STUDIOS, CHANGES = (4, 6) if LONG in os.environ else (1, 5)
+STUDIOS, CHANGES = 4, 6
 Result = tuple[pipeline.Outcome, list[tuple[LabelPlan, ...]]]
 
 
@@ -46,7 +44,7 @@ def _met(files: Files, folder: Path) -> Result:
         return outcome, [labels_planned(studio, sheet) for sheet in outcome.sheets]
 
 
-@pytest.mark.long(sample=True)
+@pytest.mark.long
 def test_a_studio_that_was_seen_before_is_as_one_that_is_new(tmp_path: Path) -> None:
     states = [files for seed in range(STUDIOS) for files in _states(seed)]
     known = [_met(files, tmp_path / "studio") for files in states]

@@ -1,6 +1,5 @@
 """What a run has worked out is known to the next one: what that finds and works out is what it would without, over random edits."""
 
-import os
 import re
 import shutil
 import time
@@ -25,10 +24,9 @@ from tests.fuzz.bases import SOUND, Files, choose, read
 from tests.fuzz.spoiling import change_text, lay_out
 from tests.making import sure
 from tests.published import EXAMPLE
-from tests.whole_run import LONG
 
-# So many studios, and changes to each, without and with `--long`.
-STUDIOS, CHANGES = ((1, 3), (20, 6))[LONG in os.environ]
+# So many studios, and changes to each.
+STUDIOS, CHANGES = 20, 6
 DAY = date(2027, 1, 1)
 Result = tuple[pipeline.Outcome, list[tuple[LabelPlan, ...]]]
 
@@ -36,7 +34,9 @@ Result = tuple[pipeline.Outcome, list[tuple[LabelPlan, ...]]]
 @pytest.fixture(scope="module")
 def stocked(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
     """Yield a cache that holds what ships and nothing of a studio; the code is taken for old, and the results of every run are kept."""
-    cache = tmp_path_factory.mktemp("stocked")
+    cache, of_this_run = tmp_path_factory.mktemp("stocked"), sure(folder.cache_folder())
+    if of_this_run.exists():
+        shutil.copytree(of_this_run, cache / of_this_run.name, ignore=shutil.ignore_patterns(f"{sums.OF_RESULTS}*"))
     with pytest.MonkeyPatch.context() as patch:
         patch.setenv("XDG_CACHE_HOME", str(cache))
         patch.setattr(sums, "_BEGUN", time.time() + 1000)
@@ -92,7 +92,7 @@ def write(files: Files, studio: Path) -> None:
     lay_out(files, studio)
 
 
-@pytest.mark.long(sample=True)
+@pytest.mark.long
 def test_a_run_that_knows_the_last_one_finds_what_it_would_find_without(tmp_path: Path) -> None:
     for seed in range(STUDIOS):
         change_and_check(Random(seed), tmp_path / f"studio-{seed}")
@@ -132,6 +132,7 @@ def worked_out(monkeypatch: pytest.MonkeyPatch, run: Callable[[], object]) -> Co
     return names
 
 
+@pytest.mark.long
 def test_what_has_not_changed_is_not_worked_out_again(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     studio = tmp_path / "studio"
     files = dict(read(SOUND))
@@ -220,6 +221,7 @@ def test_what_holds_a_person_is_never_kept(tmp_path: Path) -> None:
         dumps([tmp_path], never=(Path,))
 
 
+@pytest.mark.long
 def test_what_is_broken_is_not_believed(tmp_path: Path) -> None:
     studio = tmp_path / "studio"
     write(dict(read(SOUND)), studio)

@@ -33,7 +33,7 @@ from tests.published import (
 )
 
 CLASSES = {
-    path.parent.name: yaml.load(path.read_text(encoding="utf-8"), yaml.BaseLoader) for path in sorted(EXAMPLE.glob("classes/*/class.yaml"))
+    path.parent.name: yaml.load(path.read_text(encoding="utf-8"), yaml.CBaseLoader) for path in sorted(EXAMPLE.glob("classes/*/class.yaml"))
 }
 PRODUCTS = [(key, recipe) for key, one in CLASSES.items() for recipe in one["makes"]]
 DATED = [

@@ -3,6 +3,7 @@
 The pairs of words are common knowledge of the two spellings, from memory, and not taken from the code.
 """
 
+import os
 import re
 from datetime import date
 from pathlib import Path
@@ -14,8 +15,9 @@ from builder import pipeline
 from builder.library import CONTENT
 from builder.words.say import HOLE, say, speaking
 from tests.making import sure
-from tests.published import html_text, pages, sheet_text, sheets
+from tests.published import html_text, page_of_each_kind, pages, pdfs, sheet_text, sheets
 from tests.test_findings import lay_out
+from tests.whole_run import LONG
 
 TODAY = date(2027, 1, 1)
 BRITISH = re.compile(
@@ -60,7 +62,10 @@ def test_elsewhere_messages_stay_as_they_are_written(tmp_path: Path, region: str
         assert [one for one in messages() if say(one) != one or AMERICAN.search(HOLE.sub("", one))] == []
 
 
+@pytest.mark.long(sample=True)
 def test_the_example_lies_in_the_us_and_is_spelled_so_from_the_catalog_to_the_labels() -> None:
-    texts = {path: html_text(path) for path in pages()} | {path: sheet_text(path) for path in sheets()}
+    """Without `--long` a page and a sheet of each kind."""
+    read = (pages(), sheets()) if LONG in os.environ else (page_of_each_kind(), pdfs())
+    texts = {path: html_text(path) for path in read[0]} | {path: sheet_text(path) for path in read[1]}
     found = {(path.name, one[0]) for path, text in texts.items() for one in BRITISH.finditer(re.sub("|".join(NAMES), "", text))}
     assert sorted(found) == []

@@ -24,7 +24,9 @@ HERE = Path(__file__).parent / "usual"
 STUDIO = HERE / "studio"
 RECIPES = sorted(path.stem for path in (STUDIO / "recipes").glob("*.yaml"))
 CLASSES = sorted(path.name for path in (STUDIO / "classes").iterdir())
-UNSOUND = [case for file in sorted((HERE / "unsound").glob("*.yaml")) for case in yaml.safe_load(file.read_text(encoding="utf-8"))]
+UNSOUND = [
+    case for file in sorted((HERE / "unsound").glob("*.yaml")) for case in yaml.load(file.read_text(encoding="utf-8"), yaml.CSafeLoader)
+]
 FOUND = re.compile(r"^(?P<file>[\w./-]+?)(?::\d+)*: (?P<name>[a-z0-9-]+) \((?:stop|caution)\)", re.MULTILINE)
 
 

@@ -15,7 +15,7 @@ from builder.model.teaching.prose import sentences_of, value_as_text
 from tests.studios import sound_studio
 
 STUDIO, _ = sound_studio()
-ROWS = yaml.safe_load((Path(__file__).parent / "claim_sentences.yaml").read_text(encoding="utf-8"))
+ROWS = yaml.load((Path(__file__).parent / "claim_sentences.yaml").read_text(encoding="utf-8"), yaml.CSafeLoader)
 REGIONS = ("US", "EU", "UK", "Canada")
 
 

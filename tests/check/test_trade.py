@@ -74,7 +74,7 @@ def names_found(paths: Sequence[Path], region: str, folder: Path) -> dict[str, l
         # So many recipes in one studio have letters alike; each is given some of its own.
         code = "".join("ABCDEFGHJK"[int(figure)] for figure in f"{number:03}")
         (folder / "recipes" / path.name).write_text(f"{path.read_text(encoding='utf-8')}code: {code}\n", encoding="utf-8")
-        recipe = yaml.safe_load(path.read_text(encoding="utf-8"))
+        recipe = yaml.load(path.read_text(encoding="utf-8"), yaml.CSafeLoader)
         unit = "bar" if "bar" in recipe["fills"]["container"] else "container"
         made = folder / "classes" / path.stem
         made.mkdir(parents=True)

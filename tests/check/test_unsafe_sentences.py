@@ -16,7 +16,7 @@ from builder.model.teaching.prose import sentences_of, value_as_text
 from tests.studios import sound_studio
 
 STUDIO, _ = sound_studio()
-ROWS = yaml.safe_load((Path(__file__).parent / "unsafe_sentences.yaml").read_text(encoding="utf-8"))
+ROWS = yaml.load((Path(__file__).parent / "unsafe_sentences.yaml").read_text(encoding="utf-8"), yaml.CSafeLoader)
 HOLDS = {
     "lye": {"lye", "wet", "uncured"},
     "kids": {"lye", "wet", "uncured"},

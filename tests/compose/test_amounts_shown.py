@@ -1,6 +1,5 @@
 """No amount on any document has a digit that no scale there shows: over every document of the example, in grams and written in ounces."""
 
-import os
 import re
 import shutil
 from collections.abc import Mapping
@@ -20,10 +19,8 @@ from builder.reckon import reckon_shopping
 from tests.making import sure
 from tests.page_text import text_of
 from tests.published import EXAMPLE, composed_for, pages, sheets
-from tests.whole_run import LONG
 
 TODAY = date(2027, 1, 2)
-BY_DEFAULT = ("first-cold-process-bar", "lotion-from-scratch")
 AMOUNT = re.compile(r"(?<![\w.,/])(\d[\d\u00a0]*(?:\.\d+)?)[\u00a0 ](g|oz)\b(?!/)")
 WRITTEN = re.compile(r"(?<![\w.])(\d+(?:\.\d+)?) (g|kg)\b")
 IN_GRAMS = {"g": Fraction(1), "kg": Fraction(1000)}
@@ -55,32 +52,26 @@ def in_ounces(folder: Path) -> None:
 
 @cache
 def documents(unit: str) -> tuple[tuple[str, str], ...]:
-    """Return every document of the example as it is, or in ounces, without `--long` then those of two classes on their first date."""
+    """Return every document of the example as it is, or in ounces."""
     if unit == "g":
         files = {page: page for page in pages()} | {sheet: composed_for(sheet) for sheet in sheets()}
         return tuple((path.as_posix(), file.read_text(encoding="utf-8")) for path, file in files.items())
     with TemporaryDirectory() as scratch:
         folder = Path(scratch, "studio")
         shutil.copytree(EXAMPLE, folder, ignore=shutil.ignore_patterns("output"))
-        if LONG not in os.environ:
-            shutil.rmtree(folder / "pages")  # They lead to classes that are not there.
-            for one in {path.name for path in (folder / "classes").iterdir()}.difference(BY_DEFAULT):
-                shutil.rmtree(folder / "classes" / one)
         in_ounces(folder)
         outcome = pipeline.check(folder, on=TODAY)
         assert not outcome.stops
         studio = sure(outcome.studio)
         shopping = reckon_shopping(studio, outcome.sheets, Period(TODAY), today=TODAY)
         layouts = (Path(folder, "layouts"), LAYOUTS)
-        first = {one.studio_class.key: one for one in reversed(outcome.sheets)}
-        plans = outcome.sheets if LONG in os.environ else tuple(first[key] for key in BY_DEFAULT)
         made = compose_documents(
-            *editions(studio, plans, outcome.findings, layouts, today=TODAY, with_pdf=True, shopping=shopping, held=outcome.held)
+            *editions(studio, outcome.sheets, outcome.findings, layouts, today=TODAY, with_pdf=True, shopping=shopping, held=outcome.held)
         )
         return tuple((one.path, one.html) for one in made.documents if one.path.endswith((".html", ".pdf")))
 
 
-@pytest.mark.parametrize("unit", ["g", pytest.param("oz", marks=pytest.mark.long(sample=True))])
+@pytest.mark.parametrize("unit", ["g", pytest.param("oz", marks=pytest.mark.long)])
 def test_no_amount_has_a_digit_that_no_scale_shows(unit: str) -> None:
     found = {
         path: fine for path, html in documents(unit) if (fine := too_fine(html, AT_HOME if "take-home" in path else IN_CLASS))
@@ -95,6 +86,7 @@ def test_an_amount_with_too_many_digits_is_seen() -> None:
     assert too_fine("<p>3.986&nbsp;oz</p>", AT_HOME) == ["3.986\u00a0oz"]
 
 
+@pytest.mark.long
 def test_a_fill_of_four_ounces_reads_as_the_bench_scale_shows_it_and_never_less_than_four_ounces() -> None:
     cards = [html for path, html in documents("oz") if "lotion-from-scratch" in path and "bench-cards" in path]
     assert cards

@@ -158,7 +158,7 @@ WAYS = sorted((name, is_rich) for name, one in DESIGNS.items() for is_rich in {F
 
 
 @pytest.mark.parametrize(("design", "is_rich", "form"), list(forms_and(*WAYS)))
-@pytest.mark.parametrize("shape", LABELS)
+@pytest.mark.parametrize("shape", [pytest.param(name, marks=() if name in ("front", "lid") else pytest.mark.long) for name in LABELS])
 def test_what_is_drawn_around_a_label_is_as_large_and_clear_of_the_cut(design: str, is_rich: bool, shape: str, form: Form) -> None:
     width, height, is_round = LABELS[shape]
     whole = Space(0.0, 0.0, width, height, is_round)
@@ -182,7 +182,9 @@ def test_what_is_drawn_around_a_label_is_as_large_and_clear_of_the_cut(design: s
 
 
 @pytest.mark.parametrize("design", DESIGNS)
-@pytest.mark.parametrize(("width", "height"), [(95.25, 63.5), (74.0, 58.0), (60.0, 74.0)])
+@pytest.mark.parametrize(
+    ("width", "height"), [(95.25, 63.5), *(pytest.param(*one, marks=pytest.mark.long) for one in ((74.0, 58.0), (60.0, 74.0)))]
+)
 def test_every_design_has_something_to_colour_in_on_labels_of_usual_sizes(design: str, width: float, height: float) -> None:
     rules = LEAST["large"]
     stock = sheet(width, height)

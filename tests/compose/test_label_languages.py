@@ -26,7 +26,7 @@ from tests.making import only_findings, sure
 
 HERE = Path(__file__).parent
 SITE = HERE.parent.parent / "site_example"
-IN_FRENCH = yaml.safe_load((HERE / "site_in_french.yaml").read_text(encoding="utf-8"))
+IN_FRENCH = yaml.load((HERE / "site_in_french.yaml").read_text(encoding="utf-8"), yaml.CSafeLoader)
 
 
 @pytest.fixture(scope="module")

@@ -85,6 +85,7 @@ def folder(tmp_path: Path) -> Path:
     return write_studio(tmp_path, studio_yaml=own)
 
 
+@pytest.mark.long
 def test_it_is_printed_with_the_name_as_its_text_alternative(folder: Path) -> None:
     edition = read_edition(folder)
     assert list(find_look_amiss(edition.studio)) == []
@@ -95,6 +96,7 @@ def test_it_is_printed_with_the_name_as_its_text_alternative(folder: Path) -> No
     assert red > 500
 
 
+@pytest.mark.long
 def test_the_picture_of_a_page_bears_it_above_the_words(folder: Path, tmp_path: Path) -> None:
     logo = sure(logo_of(read_edition(folder).studio))
     assert (logo.proportion, logo.see_through) == (3.0, True)

@@ -32,7 +32,7 @@ from builder.model.studio import Studio
 from tests import published
 from tests.making import sure
 
-NAMES = [yaml.load(file.read_text(encoding="utf-8"), yaml.BaseLoader)["name"] for file in sorted(published.EXAMPLE.glob("recipes/*.yaml"))]
+NAMES = [yaml.load(file.read_text(encoding="utf-8"), yaml.CBaseLoader)["name"] for file in sorted(published.EXAMPLE.glob("recipes/*.yaml"))]
 SIDE = 40
 DOTS_TO_MM = 10
 ALIKE = 0.95  # Two pictures that agree by more than this are taken for the same mark: the cosine between them.
@@ -195,7 +195,7 @@ def test_petals_never_stand_evenly(shares: Sequence[Fraction], forms: Mapping[Fo
     assert max(gaps) > 1.3 * min(gaps)
 
 
-@pytest.mark.parametrize("name", NAMES)
+@pytest.mark.parametrize("name", [pytest.param(name, marks=pytest.mark.long if number % 3 else ()) for number, name in enumerate(NAMES)])
 def test_each_petal_can_be_coloured_in(name: str) -> None:
     """At 40 mm each field holds a disc of 4 mm; lines are 0.8 pt. What lies beneath others shows at least that much in one piece."""
     portrait = portraits()[name]

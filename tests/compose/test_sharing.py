@@ -9,6 +9,7 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
+from _pytest.mark.structures import ParameterSet
 from bs4 import BeautifulSoup
 from PIL import Image
 
@@ -72,9 +73,20 @@ def test_it_is_of_the_usual_size_and_the_same_each_time(placed: Publication) -> 
         assert draw_sharing(picture, *FONTS) == data
 
 
+def with_long(title: str) -> ParameterSet:
+    return pytest.param(title, marks=pytest.mark.long)
+
+
+OTHER_TITLES = ("W" * 300, "x " * 200, "-")
+
+
 @pytest.mark.parametrize(
     "title",
-    ["Soap", "A rather long name of a class in which very much is made by very many people on one single day", "W" * 300, "x " * 200, "-"],
+    [
+        "Soap",
+        "A rather long name of a class in which very much is made by very many people on one single day",
+        *map(with_long, OTHER_TITLES),
+    ],
 )
 def test_whatever_the_title_is_it_stays_beside_the_mark_and_above_the_sign(title: str) -> None:
     with_title = drawn(SharingPicture("a.png", "Studio", "", title, (SQUARE,)))
@@ -87,6 +99,7 @@ def test_whatever_the_title_is_it_stays_beside_the_mark_and_above_the_sign(title
     assert left and len(left) > 4, "there is writing"
 
 
+@pytest.mark.long
 def test_letters_that_our_fonts_lack_are_not_drawn(tmp_path: Path) -> None:
     text = FILES["studio.yaml"].replace("region: US\n", PLACE)
     lesson_of = FILES["classes/first/class.yaml"].replace("title: The first class", "title: סבון")

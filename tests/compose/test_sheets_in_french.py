@@ -5,7 +5,6 @@ of Canada: a comma before decimals, a space before a colon and before the sign o
 from memory). Which numbers a sheet holds does not depend on the language, by plain meaning.
 """
 
-import os
 import re
 import shutil
 from collections import Counter
@@ -25,8 +24,8 @@ from builder.words.say import speaking
 from tests.compose.test_another_language import texts_of
 from tests.making import sure
 from tests.page_text import tree_of
-from tests.whole_run import LONG
 
+pytestmark = pytest.mark.long
 TODAY = date(2027, 1, 15)
 IN_FRENCH = Path(__file__).parent / "in_french"
 # Words that no French text has.
@@ -61,12 +60,6 @@ class Studio:
         self.works = {one.at for one in figures} | {one.title for one in studio.sources.values()}
         self.documents: Mapping[str, str] = {f"{one.folder}/{one.path}": one.html for one in made.documents if "<html" in one.html}
 
-    def looked_at(self) -> Iterator[tuple[str, str]]:
-        """Yield each document that this run looks at: without `--long` one of each name, the one with most to say."""
-        by_size = sorted(self.documents.items(), key=lambda one: len(one[1]))
-        of_each = {name_of(path): (path, html) for path, html in by_size}
-        yield from by_size if LONG in os.environ else of_each.values()
-
 
 def name_of(path: str) -> str:
     return path.rpartition("/")[2].partition("--")[0].removesuffix(".pdf").removesuffix(".html")
@@ -85,7 +78,7 @@ def english(tmp_path_factory: pytest.TempPathFactory) -> Studio:
 def said(french: Studio) -> Iterator[tuple[str, str]]:
     """Yield what each document says, but labels, which are in two languages, and works by their names."""
     works = sorted(french.works, key=len, reverse=True)
-    for path, html in french.looked_at():
+    for path, html in french.documents.items():
         for text in texts_of(html) if "/labels" not in path else ():
             for work in works if ENGLISH.search(text) else ():
                 text = text.replace(work, "")
@@ -108,18 +101,15 @@ def test_every_kind_of_sheet_is_there(french: Studio) -> None:
     assert any("large-print" in path for path in french.documents)
 
 
-@pytest.mark.long(sample=True)
 def test_every_document_is_marked_as_french(french: Studio) -> None:
-    for path, html in french.looked_at():
+    for path, html in french.documents.items():
         assert sure(tree_of(html).find("html")).get("lang") == "fr-CA", path
 
 
-@pytest.mark.long(sample=True)
 def test_no_sentence_is_english(french: Studio) -> None:
     assert {f"{path}: {text.strip()[:100]}" for path, text in said(french) if ENGLISH.search(text)} == set()
 
 
-@pytest.mark.long(sample=True)
 def test_signs_are_set_as_in_french(french: Studio) -> None:
     texts = list(said(french))
     assert [(path, text) for path, text in texts if re.search(r"[^\s\d\u00a0]: |[^\u00a0] :|«[^\u00a0]|[^\u00a0]»|[“”]", text)] == []
@@ -127,16 +117,14 @@ def test_signs_are_set_as_in_french(french: Studio) -> None:
     assert [(path, text) for path, text in texts if re.search(r"\d\.\d+[\s\u00a0]?(g|oz|kg|%|\$)|\d%", text)] == []
 
 
-@pytest.mark.long(sample=True)
 def test_the_same_is_weighed_in_both_languages(french: Studio, english: Studio) -> None:
     assert french.documents.keys() == english.documents.keys() and len(french.documents) > 60
-    for path, html in french.looked_at():
+    for path, html in french.documents.items():
         assert weights(html) == weights(english.documents[path]), path
 
 
-@pytest.mark.long(sample=True)
 def test_the_same_dates_and_cautions_are_in_both_languages(french: Studio, english: Studio) -> None:
-    for path, html in french.looked_at():
+    for path, html in french.documents.items():
         one, other = tree_of(html), tree_of(english.documents[path])
         for marks in ("time[datetime]", ".caution", ".steps li", ".tick"):
             assert len(one.select(marks)) == len(other.select(marks)), (path, marks)

@@ -19,6 +19,7 @@ from tests.compose.french_studio import FILES
 from tests.compose.test_another_language import texts_of
 from tests.published import squeeze
 
+pytestmark = pytest.mark.long
 # Words that no French text has; names of ingredients on labels (INCI) are those of every language.
 ENGLISH = re.compile(
     r"\b(the|and|of|with|you|your|from|for|this|is|are|book|seat|seats|class|classes|price|scent|oil|water|salt|month|make|home)\b",

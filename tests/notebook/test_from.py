@@ -138,6 +138,7 @@ def test_percentages_with_lye_become_weights_and_without_stay(studio: Path, caps
     assert "how much the oils take is worked out here" in capsys.readouterr().out
 
 
+@pytest.mark.long
 def test_who_sits_at_a_terminal_is_asked(studio: Path) -> None:
     table = studio.parent / "notebook.csv"
     table.write_text(parted(",", ".", [*SOAP, ("lye", "130"), ("Water", "300"), ("a lucky stone", "9")]), encoding="utf-8")

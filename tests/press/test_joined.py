@@ -143,6 +143,7 @@ def test_a_pack_is_made_anew_when_a_sheet_in_it_has_changed(desk: Desk, pack: by
     assert again != pack
 
 
+@pytest.mark.long
 def test_a_cover_of_two_pages_is_told_that_it_takes_two(tmp_path: Path) -> None:
     desk = Desk(tmp_path)
     body = "<h1>Behind {}</h1>" + NEXT_PAGE.format("More.")

@@ -8,7 +8,7 @@ import pytest
 
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder, Publication
-from builder.press import PressOutcome, kept, press_publication
+from builder.press import PressOutcome, kept, pool, press_publication
 
 STYLES = ("tokens.css", "words.css", "paper.css")
 SVG = '<svg xmlns="http://www.w3.org/2000/svg" width="20" height="20"><rect width="{0}" height="{0}"/></svg>'
@@ -59,7 +59,9 @@ class Desk:
 
 
 @pytest.fixture
-def desk(tmp_path: Path) -> Desk:
+def desk(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Desk:
+    """Give a desk at which one process presses: that several make the same is tried in `test_press.py`."""
+    monkeypatch.setattr(pool, "_cores", lambda: 1)
     return Desk(tmp_path)
 
 
@@ -96,7 +98,8 @@ def test_random_edits(desk: Desk) -> None:
         desk.publish_both_ways(f"edit {number}")
 
 
-@pytest.mark.parametrize("spoil", ["pdf", *(pytest.param(one, marks=pytest.mark.long) for one in ("note", "gone", "engine"))])
+@pytest.mark.long
+@pytest.mark.parametrize("spoil", ["pdf", "note", "gone", "engine"])
 def test_what_cannot_be_trusted_is_pressed_again(desk: Desk, spoil: str, monkeypatch: pytest.MonkeyPatch) -> None:
     desk.publish_both_ways("0")
     output = desk.home / "again"

@@ -79,6 +79,7 @@ def test_each_change_makes_what_it_is_about_and_no_more(desk: Desk) -> None:
     assert desk.publish_both_ways() == 2
 
 
+@pytest.mark.long
 def test_a_picture_that_was_changed_in_the_output_is_made_again(desk: Desk) -> None:
     desk.publish_both_ways()
     (desk.home / "again/site/sharing/one.png").write_bytes(b"something else")
@@ -86,16 +87,15 @@ def test_a_picture_that_was_changed_in_the_output_is_made_again(desk: Desk) -> N
     assert desk.publish_both_ways() == 2
 
 
-@pytest.mark.parametrize(
-    "text",
-    ["{", *(pytest.param(text, marks=pytest.mark.long) for text in ("", "[]", '{"site/a.jpg": 3}', '{"site/a.jpg": ["x"]}', "\udcff"))],
-)
+@pytest.mark.long
+@pytest.mark.parametrize("text", ["{", "", "[]", '{"site/a.jpg": 3}', '{"site/a.jpg": ["x"]}', "\udcff"])
 def test_notes_that_cannot_be_read_are_none(desk: Desk, text: str) -> None:
     desk.publish_both_ways()
     (desk.home / "again" / kept_pictures.FILE).write_bytes(text.encode("utf-8", "surrogateescape"))
     assert desk.publish_both_ways() == 4
 
 
+@pytest.mark.long
 def test_another_library_makes_all_again(desk: Desk, monkeypatch: pytest.MonkeyPatch) -> None:
     desk.publish_both_ways()
     monkeypatch.setattr(kept_pictures, "_maker", lambda: "another version")

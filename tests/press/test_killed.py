@@ -1,6 +1,6 @@
 """A publication that is killed at any moment, with the processes that press for it, loses nothing, and the next one works.
 
-By hand, 200 times: KILLS=200 python -m pytest -n 0 tests/press/test_killed.py
+By hand, 200 times: KILLS=200 python -m pytest -n 0 --long tests/press/test_killed.py
 """
 
 import os
@@ -16,9 +16,8 @@ import pytest
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder, Publication
 from builder.press import pool, press_publication
-from tests.whole_run import LONG
 
-KILLS = int(os.environ.get("KILLS", "10" if LONG in os.environ else "2"))
+KILLS = int(os.environ.get("KILLS", "10"))
 HTML = '<!DOCTYPE html><html lang="en"><head><title>A</title></head><body class="a4" data-title="A"><h1>{}</h1></body></html>'
 
 
@@ -36,7 +35,7 @@ def published(home: Path) -> dict[str, bytes]:
     return {path.relative_to(folder).as_posix(): path.read_bytes() for path in folder.rglob("*") if path.is_file() and path.name[0] != "."}
 
 
-@pytest.mark.long(sample=True)
+@pytest.mark.long
 @pytest.mark.skipif(sys.platform == "win32", reason="no fork")
 def test_killed_at_any_moment(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(pool, "_cores", lambda: 2)

@@ -73,7 +73,7 @@ def corners(sheet: PressedSheet) -> list[list[tuple[float, ...]]]:
 STOCKS = ("letter 3 x 10", "letter 2 x 5", "letter 3 x 6", "letter 2 x 4", "letter 2 x 3 round", "a4 3 x 4 square", "a4 2 x 3", "a4 tags")
 
 
-@pytest.mark.parametrize("name", STOCKS)
+@pytest.mark.parametrize("name", [pytest.param(one, marks=pytest.mark.long if number % 3 else ()) for number, one in enumerate(STOCKS)])
 def test_every_cell_lies_within_a_tenth_of_a_millimetre(engine: Engine, edition: Edition, name: str) -> None:
     stock = edition.studio.label_sheets[name]
     stock = replace(stock, is_cut=False)
@@ -226,6 +226,7 @@ def test_text_that_runs_over_its_edge_is_told(engine: Engine, edition: Edition) 
     assert "runs over its edge" in sheet.warnings[0]
 
 
+@pytest.mark.long
 def test_labels_to_colour_tags_and_the_test_page_can_be_read_by_everyone(engine: Engine, edition: Edition) -> None:
     colouring = wishing(edition, to_colour=True)
     sheet = colouring.sheets[-1]
@@ -260,7 +261,9 @@ def test_the_code_on_a_tag_leads_to_the_page_of_the_class(engine: Engine, editio
     assert "test.example/classes/first.html" in page.get_textpage().get_text_range().replace("\r\n", "")
 
 
-@pytest.mark.parametrize("title", ["Bar-and-balm-and-bath-tea-and-lotion-in-an-afternoon", "Soap and " * 20 + "tea"])
+@pytest.mark.parametrize(
+    "title", ["Bar-and-balm-and-bath-tea-and-lotion-in-an-afternoon", pytest.param("Soap and " * 20 + "tea", marks=pytest.mark.long)]
+)
 def test_a_tag_says_all_that_it_has_to_and_nothing_runs_into_the_code(engine: Engine, edition: Edition, title: str) -> None:
     sheet = edition.sheets[-1]
     long = replace(sheet, studio_class=replace(sheet.studio_class, title=title))

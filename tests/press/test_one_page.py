@@ -38,12 +38,13 @@ def press(engine: Engine, body: str, styles: tuple[str, ...], cards: int) -> lis
         return [(page.extract_text(), sorted({round(char["size"], 1) for char in page.chars}, reverse=True)) for page in opened.pages]
 
 
-@pytest.mark.parametrize("lines", [1, 22, 60, *(pytest.param(lines, marks=pytest.mark.long) for lines in (8, 12, 16, 20, 40, 90))])
+@pytest.mark.parametrize("lines", [1, 22, *(pytest.param(lines, marks=pytest.mark.long) for lines in (8, 12, 16, 20, 40, 60, 90))])
 def test_nothing_is_lost_whatever_the_length(engine: Engine, lines: int) -> None:
     pages = press(engine, card(lines), STYLES, cards=2)
     assert [sum(text.count(f"item{number}x") for text, _ in pages) for number in range(lines)] == [2] * lines
 
 
+@pytest.mark.long
 def test_what_fits_takes_one_page_and_smaller_type_only_where_it_has_to(engine: Engine) -> None:
     short, longer, longest = (press(engine, card(lines), STYLES, cards=2) for lines in (8, 22, 60))
     # The heading has the largest type whatever the fit, and amounts come next: 26 pt where there is room, 20 pt at the least.
@@ -72,7 +73,7 @@ def two_up(engine: Engine, lines: int) -> list[str]:
         return [page.extract_text() for page in opened.pages]
 
 
-@pytest.mark.parametrize(("lines", "pages"), [(8, 1), (16, 2)])
+@pytest.mark.parametrize(("lines", "pages"), [(8, 1), pytest.param(16, 2, marks=pytest.mark.long)])
 def test_two_cards_share_a_page_where_both_fit_and_lose_nothing_where_they_do_not(engine: Engine, lines: int, pages: int) -> None:
     texts = two_up(engine, lines)
     assert len(texts) == pages
@@ -98,6 +99,7 @@ def test_a_sheet_that_wants_so_many_pages_gets_smaller_type_until_it_has_no_more
         assert all(f"Step{number}x." in " ".join(texts) for number in range(40))
 
 
+@pytest.mark.long
 def test_what_takes_more_pages_than_it_wants_has_the_largest_type_of_that_number(engine: Engine) -> None:
     style = "<style>body { font-size: 30pt } [data-fit=middle] { font-size: 16pt } [data-fit=small] { font-size: 15pt }</style>"
     rows = "".join(f"<p>item{number}x</p>" for number in range(50))

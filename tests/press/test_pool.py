@@ -60,7 +60,8 @@ def is_running(pid: int) -> bool:
     return state != "Z"
 
 
-@pytest.mark.parametrize("stopped_by", [signal.SIGKILL, pytest.param(signal.SIGINT, marks=pytest.mark.long)])
+@pytest.mark.long
+@pytest.mark.parametrize("stopped_by", [signal.SIGKILL, signal.SIGINT])
 def test_no_process_outlives_its_run(tmp_path: Path, stopped_by: Signals) -> None:
     script = tmp_path / "long_run.py"
     script.write_text(LONG_RUN, encoding="utf-8")

@@ -68,7 +68,7 @@ def elements(
         yield from elements(element.get("children", ()))
 
 
-@pytest.mark.parametrize(("paper", "size"), [("letter", (612, 792)), ("a4", (595.276, 841.89))])
+@pytest.mark.parametrize(("paper", "size"), [("letter", (612, 792)), pytest.param("a4", (595.276, 841.89), marks=pytest.mark.long)])
 def test_a_sheet_has_the_paper_and_the_foot(pressed: Pressing, paper: str, size: tuple[Number, Number]) -> None:
     outcome, written = pressed(sheet(body=BODY + '<p style="break-before: page">Second page.</p>', paper=paper))
     assert outcome.warnings == ()

@@ -35,13 +35,11 @@ DAY = date(2027, 1, 2)
 SOAP, SALTS, TEA = "kitchen-garden-bar--1-kg-of-oils", "still-water-bath-salts--2-containers", "hedgerow-bath-tea--5-containers"
 LAB, BAR, JUG = "green-lab-bar--500-g-of-oils", "window-bar--500-g", "gallon-jug-lotion--4-containers"
 PAGES = {SOAP: 8, LAB: 9, SALTS: 5, TEA: 3, BAR: 6, JUG: 5}
-# By default pages are read of one with cautions that is short, and of the shortest in large print.
+# By default pages are read of one with cautions that is short.
 READ = [SALTS, *(pytest.param(name, marks=pytest.mark.long) for name in (SOAP, LAB, TEA, BAR, JUG))]
 HOME, LARGE = "take-home sheet", "take-home sheet in large print"
 IN_BOTH_SIZES = [
-    pytest.param(kind, name, marks=() if name == by_default else pytest.mark.long)
-    for kind, by_default in ((HOME, SALTS), (LARGE, TEA))
-    for name in PAGES
+    pytest.param(kind, name, marks=() if (kind, name) == (HOME, SALTS) else pytest.mark.long) for kind in (HOME, LARGE) for name in PAGES
 ]
 TYPE = {HOME: (14, 20), LARGE: (18, 25.4)}  # Points of the type, and millimetres of the margin.
 NAME_OF_STEP = re.compile(r"^[A-Z]\d+ ?")
@@ -127,7 +125,8 @@ def test_a_page_onto_which_a_part_runs_names_it_at_its_head() -> None:
     assert heads[3] == "E Shimmer and stir" and heads[4] == "F Fill and label goes on."
 
 
-@pytest.mark.parametrize("name", [TEA, pytest.param(JUG, marks=pytest.mark.long)])
+@pytest.mark.long
+@pytest.mark.parametrize("name", [TEA, JUG])
 def test_in_large_print_all_text_is_large_but_that_of_drawings_and_margins(name: str) -> None:
     for one in read(name, LARGE).pages:
         lines = one.crop((0, 1.5 * FOOT, one.width, one.height - FOOT)).extract_text_lines()

@@ -32,6 +32,7 @@ def planned(monkeypatch: pytest.MonkeyPatch) -> list[str]:
     return heard
 
 
+@pytest.mark.long
 def test_labels_of_what_has_not_changed_are_not_planned_again(tmp_path: Path, planned: list[str]) -> None:
     """The party has a roster, so that its sheets are made with names and without."""
     write_new_files(tmp_path, {**files_of(text_of("party")), "pages/about.md": "# About us\n\nWe are here.\n"})

@@ -199,6 +199,7 @@ def test_a_half_written_file_ends_nothing_and_the_last_sound_page_stays(shown: S
     assert "when it was last sound" not in shown.page(path)
 
 
+@pytest.mark.long
 def test_quick_saves_end_in_the_last_of_them(shown: Shown) -> None:
     path, recipe = a_class(shown)
     text = recipe.read_text(encoding="utf-8")
@@ -237,6 +238,7 @@ def test_the_browser_hears_of_a_change_of_its_page_and_not_of_others(shown: Show
         one.join(timeout=WAITS)
 
 
+@pytest.mark.long
 def test_a_port_that_is_taken_is_refused_and_without_one_a_free_one_is_found(folder: Path) -> None:
     with closing(socket.socket()) as taken:
         taken.bind(("127.0.0.1", 0))
@@ -247,6 +249,7 @@ def test_a_port_that_is_taken_is_refused_and_without_one_a_free_one_is_found(fol
         assert one.preview.port != other.preview.port
 
 
+@pytest.mark.long
 @pytest.mark.skipif(os.name == "nt", reason="signals are sent otherwise there")
 def test_the_command_ends_on_ctrl_c_and_leaves_nothing_behind(folder: Path, tmp_path: Path) -> None:
     scratch = tmp_path / "scratch"

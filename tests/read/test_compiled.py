@@ -106,7 +106,7 @@ def test_the_library_of_the_cache_is_the_one_that_was_read(reads: list[Path]) ->
     assert len(met) > 5000
 
 
-@pytest.mark.long(sample=True)
+@pytest.mark.long
 def test_studios_are_the_same_and_have_the_same_findings_with_it(reads: list[Path], tmp_path: Path) -> None:
     studios = [STUDIO, ROOT / "site_example"] if LONG in os.environ else []
     for number, case in enumerate(UNSOUND[::40]):
@@ -123,6 +123,7 @@ def test_studios_are_the_same_and_have_the_same_findings_with_it(reads: list[Pat
             assert said == findings_of(studio)
 
 
+@pytest.mark.long
 def test_what_is_wrong_in_it_is_found_again(reads: list[Path], tmp_path: Path) -> None:
     content = tmp_path / "content"
     shutil.copytree(CONTENT, content)
@@ -134,6 +135,7 @@ def test_what_is_wrong_in_it_is_found_again(reads: list[Path], tmp_path: Path) -
     assert first == second
 
 
+@pytest.mark.long
 def test_one_figure_changed_shows_at_once(reads: list[Path], tmp_path: Path) -> None:
     content = tmp_path / "content"
     shutil.copytree(CONTENT, content)
@@ -334,6 +336,7 @@ def test_root_makes_no_folder_in_the_home_of_another(tmp_path: Path, monkeypatch
     assert not (tmp_path / "cache").exists()
 
 
+@pytest.mark.long
 def test_two_that_write_at_once_leave_a_whole_one(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path))
     key, value = "a" * 64, tuple(range(50_000))

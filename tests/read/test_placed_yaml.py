@@ -27,7 +27,8 @@ empty:
 """
 
 
-@pytest.fixture(params=["CSafeLoader", "SafeLoader"])
+# The second one is for machines that lack the library of the first.
+@pytest.fixture(params=["CSafeLoader", pytest.param("SafeLoader", marks=pytest.mark.long)])
 def loader(request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(placed_yaml, "_LOADER", getattr(yaml, request.param))
 

@@ -17,6 +17,7 @@ from builder.model.remembered import forget
 from builder.read.shapes.shape import Shape
 from builder.read.studios import read_studio
 
+pytestmark = pytest.mark.long
 ROOT = Path(__file__).parents[2]
 READ = ROOT / "builder" / "read"
 STUDIOS = (ROOT / "site_example", ROOT / "tests" / "usual" / "studio")

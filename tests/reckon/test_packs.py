@@ -6,6 +6,7 @@ from fractions import Fraction
 from itertools import product
 from math import ceil
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -69,6 +70,7 @@ def test_of_two_at_the_same_price_the_fewest_packs_count() -> None:
     assert cheapest_packs(Fraction(900), *packs) == ((0, 1), True)
 
 
+@pytest.mark.long
 def test_the_search_ends_whatever_is_asked() -> None:
     many = [Pack(Fraction(1000 + 7 * number), Fraction(1000 + 7 * number, 100) + Fraction(number, 1000)) for number in range(12)]
     counts, proven = cheapest_packs(Fraction(10**12 + 1), *many)
@@ -83,6 +85,7 @@ def test_free_packs_cost_nothing() -> None:
     assert (price(counts, packs), holds(counts, packs)) == (Fraction(0), Fraction(100))
 
 
+@pytest.mark.long
 def test_of_very_many_packs_the_best_are_tried() -> None:
     packs = [Pack(Fraction(100 + number), Fraction(100 + number, 7) + Fraction(number * number, 10**5)) for number in range(2000)]
     counts, proven = cheapest_packs(Fraction(12_345), *packs)

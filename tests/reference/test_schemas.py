@@ -63,7 +63,7 @@ def faults(name: str, text: str, schemas: Mapping[str, str]) -> list[str]:
     ]
 
 
-@pytest.mark.parametrize("studio", SOUND)
+@pytest.mark.parametrize("studio", [pytest.param(name, marks=() if name == "sound" else pytest.mark.long) for name in SOUND])
 def test_every_file_of_a_sound_studio_passes(studio: str) -> None:
     folder = SOUND[studio]
     schemas = editor_files(studio_in(folder))
@@ -90,6 +90,7 @@ def schemas() -> dict[str, str]:
     return editor_files(studio_of(FILES))
 
 
+@pytest.mark.long
 def test_every_schema_is_one(schemas: Mapping[str, str]) -> None:
     for text in schemas.values():
         jsonschema.Draft202012Validator.check_schema(json.loads(text))

@@ -22,7 +22,7 @@ from tests.published import EXAMPLE, published, sheet_text, sheets, soup, squeez
 
 ZONE = ZoneInfo("America/New_York")
 CLASSES = sorted(path.parent.name for path in EXAMPLE.glob("classes/*/class.yaml"))
-OF_STUDIO: dict[str, Any] = yaml.load((EXAMPLE / "studio.yaml").read_text(encoding="utf-8"), yaml.BaseLoader)
+OF_STUDIO: dict[str, Any] = yaml.load((EXAMPLE / "studio.yaml").read_text(encoding="utf-8"), yaml.CBaseLoader)
 # In the words of the page, of the sheets, and of the calendar.
 FORMATS = {
     "hands-on": "Hands-on",
@@ -33,7 +33,7 @@ FORMATS = {
 
 def of_studio(key: str) -> dict[str, Any]:
     """Read class.yaml as plain text: no value is taken from the program."""
-    read: dict[str, Any] = yaml.load((EXAMPLE / "classes" / key / "class.yaml").read_text(encoding="utf-8"), yaml.BaseLoader)
+    read: dict[str, Any] = yaml.load((EXAMPLE / "classes" / key / "class.yaml").read_text(encoding="utf-8"), yaml.CBaseLoader)
     return read
 
 

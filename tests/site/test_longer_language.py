@@ -5,7 +5,6 @@ source).
 """
 
 import io
-import os
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -22,7 +21,6 @@ from tests.compose.conftest import TODAY, read_edition
 from tests.compose.french_studio import FILES
 from tests.messages import messages
 from tests.site.looks import TOO_WIDE
-from tests.whole_run import LONG
 
 ACCENTED = str.maketrans("aeioucnAEIOUCN", "áéíóúçñÁÉÍÓÚÇÑ")
 WORD, GROWS_BY = "lóñgér ", 0.4
@@ -65,13 +63,13 @@ def site(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
 
 
 def pages(site: Path) -> list[Path]:
-    """Return the pages, one for each question of visitors; without `--long` each fourth of them."""
+    """Return the pages, one for each question of visitors."""
     of_choices = {page.name.partition("-")[0]: page for page in sorted((site / "find").glob("*.html"))}
-    found = sorted({*site.glob("*.html"), *site.glob("classes/*.html"), *of_choices.values()})
-    return found if LONG in os.environ else found[::4]
+    return sorted({*site.glob("*.html"), *site.glob("classes/*.html"), *of_choices.values()})
 
 
-@pytest.mark.parametrize("width", [pytest.param(width, marks=pytest.mark.long(sample=width == 320)) for width in (320, 768, 1280)])
+@pytest.mark.long
+@pytest.mark.parametrize("width", [320, 768, 1280])
 def test_longer_words_have_room(site: Path, chromium: Browser, width: int) -> None:
     chromium.size(width, 700)
     found = {}
@@ -80,7 +78,7 @@ def test_longer_words_have_room(site: Path, chromium: Browser, width: int) -> No
         assert chromium.evaluate("document.body.innerText.includes('lóñgér')"), page.name
         chromium.evaluate("document.querySelectorAll('details').forEach(one => one.open = true)")
         found[page.name] = chromium.evaluate(TOO_WIDE)
-    assert len(found) > (15 if LONG in os.environ else 4)
+    assert len(found) > 15
     assert {name: wrong for name, wrong in found.items() if wrong} == {}
 
 

@@ -99,7 +99,8 @@ def test_two_taps_show_every_fact_of_the_month(chromium: Browser, site: Path, wi
     assert watch.slowest < PATIENCE
 
 
-@pytest.mark.parametrize("width", WIDTHS)
+@pytest.mark.long
+@pytest.mark.parametrize("width", [390, 1280], ids=["phone", "desk"])
 def test_six_wishes_at_once_give_what_comes_nearest(chromium: Browser, site: Path, width: int) -> None:
     """In March the hands-on Saturdays are full, and no class takes a child of 11: two wishes are missed, and each line says which."""
     chromium.size(width, 780)
@@ -153,6 +154,7 @@ def test_the_rules_find_what_misses_fewest_wishes(chromium: Browser, site: Path,
     assert len(levels) > 1
 
 
+@pytest.mark.long
 def test_the_list_of_classes_says_what_comes_nearest_too(chromium: Browser, site: Path) -> None:
     chromium.size(390, 780)
     chromium.open(site / "classes.html")

@@ -14,8 +14,9 @@ from tests.published import published, soup, squeeze
 from tests.whole_run import LONG
 
 LETTER, A4 = (8.5, 11.0), (210 / 25.4, 297 / 25.4)
+PAPERS = [pytest.param(LETTER, id="letter"), pytest.param(A4, id="A4")]
 # By default the paper of the studio, which is the shorter one.
-PAPERS = [pytest.param(LETTER, id="letter"), pytest.param(A4, id="A4", marks=pytest.mark.long)]
+BY_DEFAULT = [pytest.param(LETTER, id="letter", marks=pytest.mark.long(sample=True)), pytest.param(A4, id="A4", marks=pytest.mark.long)]
 ADDRESS = "https://wrenlow.example/"
 
 
@@ -29,12 +30,12 @@ def printed(chromium: Browser, page: Path, paper: tuple[float, float]) -> list[s
     return [squeeze(sheet.get_textpage().get_text_bounded().replace("\x02", "-")) for sheet in pdf]
 
 
-@pytest.mark.parametrize("paper", [pytest.param(LETTER, id="letter", marks=pytest.mark.long(sample=True)), *PAPERS[1:]])
+@pytest.mark.parametrize("paper", BY_DEFAULT)
 def test_a_class_is_one_page(chromium: Browser, paper: tuple[float, float]) -> None:
-    """Without `--long` the three with most to say."""
+    """Without `--long` the one with most to say."""
     pages = sorted(class_pages(), key=lambda page: page.stat().st_size)
     assert len(pages) == 8
-    for page in pages if LONG in os.environ else pages[-3:]:
+    for page in pages if LONG in os.environ else pages[-1:]:
         sheets = printed(chromium, page, paper)
         assert len(sheets) == 1, page.name
         assert "This page was made on January 2, 2027." in sheets[0]
@@ -46,6 +47,7 @@ def test_a_class_is_one_page(chromium: Browser, paper: tuple[float, float]) -> N
             assert squeeze(risk.get_text()) in sheets[0], f"{page.name} does not print: {risk.get_text()}"
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("paper", PAPERS)
 def test_the_catalogue_is_a_programme_of_two_pages(chromium: Browser, paper: tuple[float, float]) -> None:
     page = published()[0] / "site/classes.html"
@@ -60,9 +62,8 @@ def test_the_catalogue_is_a_programme_of_two_pages(chromium: Browser, paper: tup
     assert "This page was made on January 2, 2027." in sheets[1]
 
 
-@pytest.mark.parametrize("name", [
-    "classes/salts-and-scrub-party", *(pytest.param(name, marks=pytest.mark.long) for name in ("index", "classes", "dates", "visit")),
-])  # fmt: skip
+@pytest.mark.long
+@pytest.mark.parametrize("name", ["classes/salts-and-scrub-party", "index", "classes", "dates", "visit"])
 def test_nothing_is_printed_small(chromium: Browser, name: str) -> None:
     """TYPE-02 of the project: 10 pt at the least. The text of pages is 12 pt, that of a class 10 pt, so that it is one page."""
     chromium.open(published()[0] / f"site/{name}.html")

@@ -19,7 +19,7 @@ from bs4 import BeautifulSoup
 from tests.browser import Browser
 from tests.composing import composed
 from tests.published import edition, sheets, soup
-from tests.site.kinds import chosen, every_page, site
+from tests.site.kinds import every_page, site, some
 from tests.site.serving import served
 
 OUTWARD = re.compile(r"(https?|mailto|tel|data):")
@@ -49,7 +49,7 @@ def test_every_page_is_whole_wherever_it_is_served(chromium: Browser, under: str
     with served(site(), under) as base:
         # Not every sheet is pressed in every run of tests.
         pressed = {f"{base}{sheet.relative_to(site()).as_posix()}" for sheet in sheets() if site() in sheet.parents}
-        for page in chosen():
+        for page in some(0, of=3):
             if page.name == "404.html":
                 continue
             name = page.relative_to(site()).as_posix()
@@ -60,7 +60,7 @@ def test_every_page_is_whole_wherever_it_is_served(chromium: Browser, under: str
             if page.name != "404.html":
                 asked = {urljoin(here, urldefrag(one).url) for one in addresses_in(soup(page))}
                 found[f"links of {here}"] = [one for one in sorted(asked - pressed) if not one.startswith(base) or status(one) != 200]
-    assert len(found) > 60
+    assert sum(name.startswith("links of ") for name in found) > 50
     assert {name: wrong for name, wrong in found.items() if wrong} == {}
 
 

@@ -30,7 +30,7 @@ def test_every_sheet_but_the_pack_has_a_page() -> None:
 
 
 @pytest.mark.parametrize(
-    "name", ["checklist", "bench-steps", *(pytest.param(one, marks=pytest.mark.long) for one in ("teacher", "roster"))]
+    "name", ["bench-steps", *(pytest.param(one, marks=pytest.mark.long) for one in ("checklist", "teacher", "roster"))]
 )
 def test_a_page_prints_what_its_sheet_says_on_the_same_paper(chromium: Browser, name: str) -> None:
     page = next(one for one in twins() if one.stem == name)
@@ -48,6 +48,7 @@ def test_a_page_prints_what_its_sheet_says_on_the_same_paper(chromium: Browser, 
     assert len(words) > 30 and [word for word in words if word not in printed] == []
 
 
+@pytest.mark.long
 def test_no_page_is_wider_than_a_phone(chromium: Browser) -> None:
     wide = []
     chromium.size(390)

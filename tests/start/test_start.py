@@ -111,6 +111,7 @@ def typed(folder: Path, *answers: str) -> tuple[int, str]:
     return process.wait(), shown.decode()
 
 
+@pytest.mark.long
 def test_questions_are_asked_again_until_they_can_be_read(tmp_path: Path) -> None:
     of_the_studio = ("", "The Loft", "Atlantis", "ireland", "", "nobody", "me@loft.example")
     of_the_scales = ("stones", "grams", "0.1 g", "0.1 g up to 3 kg", "")

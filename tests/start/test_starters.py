@@ -123,6 +123,7 @@ def test_a_card_of_each_kind_says_no_more_than_the_cards_that_ship() -> None:
         assert shared <= set(card_start(kind).hazards), kind
 
 
+@pytest.mark.long
 def test_who_writes_in_french_begins_in_french_and_has_the_english_of_labels() -> None:
     outcome = checked("Canada", "language: French\n")
     assert {one.name for one in outcome.findings if one.accepted is None} == {"prose-not-judged"}
