@@ -21,7 +21,7 @@ from _pytest.runner import runtestprotocol
 from tests.whole_run import LONG, SHARED
 
 # How many examples a property test draws, without and with `--long`.
-EXAMPLES = (15, 60)
+EXAMPLES = (10, 60)
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
@@ -53,13 +53,13 @@ LONGEST = (
     "press/test_kept.py", "test_usual.py", "check/test_formula_twins.py", "start/test_start.py", "press/test_labels.py",
     "preview/test_preview.py", "compose/test_gear.py", "test_own_documents.py", "test_hostile_files.py", "reckon/test_supervision.py",
     "test_dates_and_roster.py", "compose/test_documents.py", "test_roster_names.py", "press/test_take_home_pages.py",
-    "compose/test_amounts_shown.py", "read/test_compiled.py", "press/test_press.py", "test_results_kept.py", "compose/test_who_weighs.py",
+    "compose/test_amounts_shown.py", "press/test_press.py", "compose/test_who_weighs.py",
     "check/test_lesson_twins.py", "start/test_starters.py", "test_messages.py", "site/test_hostile.py", "site/test_served.py",
 )  # fmt: skip
 
 
-# What makes all that follows in its process slower: it comes after all others.
-LAST = ("fuzz/test_fuzz.py",)
+# What makes all that follows in its process slower, as it forgets what was worked out: it comes after all others.
+LAST = ("read/test_compiled.py", "test_results_kept.py", "fuzz/test_fuzz.py")
 
 
 def _turn(item: pytest.Item) -> int:

@@ -109,6 +109,7 @@ def test_in_a_row_a_phone_is_told_of_the_smallest(site: Path) -> None:
     assert [kinds for kinds in parts if "bench" in kinds[0]] == [(f"{bench}.avif", f"{bench}.webp")]
 
 
+@pytest.mark.long
 def test_what_is_hard_to_pack_takes_no_more_than_its_width_is_worth() -> None:
     hard, easy = leaves(1200, 900), cloth(1200, 900)
     for kind in (".webp", ".avif"):

@@ -213,6 +213,7 @@ def test_quick_saves_end_in_the_last_of_them(shown: Shown) -> None:
         shown.states.get(timeout=WAITS)
 
 
+@pytest.mark.long
 def test_the_browser_hears_of_a_change_of_its_page_and_not_of_others(shown: Shown) -> None:
     path, recipe = a_class(shown)
     seen = sure(re.search(r'data-seen="(\w+)"', shown.page(path)))[1]

@@ -34,7 +34,8 @@ def test_every_list_that_is_told_of_exists() -> None:
     assert set(LISTS) == set(LISTINGS)
 
 
-@pytest.mark.parametrize("what", LISTS)
+# By default each fourth list.
+@pytest.mark.parametrize("what", [pytest.param(what, marks=pytest.mark.long if number % 4 else ()) for number, what in enumerate(LISTS)])
 def test_each_fits_eighty_columns_and_says_something(what: str, studio: Path, capsys: pytest.CaptureFixture[str]) -> None:
     lines = listed(capsys, what, str(studio)).splitlines()
     assert len(lines) >= 2

@@ -4,6 +4,7 @@ What is read back is read by parsers that are none of ours: the Nu HTML checker,
 """
 
 import json
+import os
 from pathlib import Path
 from xml.etree import ElementTree
 
@@ -19,6 +20,7 @@ from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 from tests.compose.test_machines import PLACE
 from tests.site.looks import TOO_WIDE
 from tests.site.nu import complaints
+from tests.whole_run import LONG as LONG_RUN
 
 TITLE = "</title></style><script>alert(1)</script> & \"q\" 'q' ]]> <!-- -- % {} \\\\ ; , ß שלום 👩‍🔬"
 LONG = "Donaudampfschifffahrtselektrizitätenhauptbetriebswerkbauunterbeamtengesellschaft"
@@ -66,10 +68,12 @@ def test_the_checker_of_html_finds_nothing(site: Path) -> None:
     assert complaints(site) == []
 
 
+@pytest.mark.long(sample=True)
 def test_no_program_runs_and_nothing_is_cut_or_too_wide(site: Path, chromium: Browser) -> None:
+    """Without `--long` each third page."""
     chromium.size(320, 700)
     found = {}
-    for page in sorted(site.rglob("*.html")):
+    for page in sorted(site.rglob("*.html"))[:: 1 if LONG_RUN in os.environ else 3]:
         chromium.open(page)
         found[page.name] = [*chromium.evaluate(TOO_WIDE), *chromium.complaints]
         data = BeautifulSoup(page.read_text(encoding="utf-8"), "html.parser").find_all("script")
