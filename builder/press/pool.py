@@ -40,7 +40,7 @@ def press_sheets(
         longest_first = sorted(documents, key=lambda document: (-len(document.html), document.path))
         with _started(processes, studio_folder, layout_folders) as presses:
             yield from _shared_out(longest_first, presses)
-    else:
+    elif documents:
         engine = Engine(studio_folder, layout_folders)
         for document in documents:
             yield document, engine.press(document)
