@@ -92,3 +92,15 @@ def test_the_run_by_the_clock_names_raw_soap_from_the_lye_to_the_last_tool() -> 
     raw = [" ".join(sure(row.select_one("th")).get_text(" ").split()) for row in rows if RAW in row.get_text(" ")]
     for title in ("Take your lye", "Blend to trace", "Stir in clay and scent", "Pour your mold", "Clean up in gloves", "Put away"):
         assert any(title in one for one in raw), title
+
+
+@pytest.mark.parametrize("kind", ["teacher's sheet", "take-home sheet"])
+def test_who_sprays_or_wipes_with_alcohol_is_told_in_that_part_that_its_vapour_catches_fire(kind: str) -> None:
+    """Vapour of alcohols burns at room temperature (section 9 of suppliers' safety data sheets, from memory)."""
+    parts = [
+        part for made in composed(kind, published.edition()) for part in BeautifulSoup(made.html, "html.parser").select("section.part")
+    ]
+    with_alcohol = [part for part in parts if " alcohol" in " ".join(step.get_text(" ") for step in part.select(".steps li"))]
+    assert len(with_alcohol) > 4
+    silent = [part.get_text(" ", strip=True)[:60] for part in with_alcohol if "catches fire" not in part.get_text(" ")]
+    assert silent == []
