@@ -135,3 +135,21 @@ def test_what_is_asked_and_answered_otherwise_is_a_question(text: str) -> None:
 
 def test_a_question_at_the_end_stays_one() -> None:
     assert sentences("Can I shake it?")[0].is_question
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("Do I have to wear goggles? No, it is little.", "no need to   wear goggles?"),
+        ("Do I need gloves? No.", "no need   gloves?"),
+        ("Must we rinse the tub? No, never mind.", "no need rinse the tub?"),
+    ],
+)
+def test_what_is_asked_and_answered_with_no_need_not_be(text: str, said: str) -> None:
+    asked = sentences(text)[0]
+    assert asked.words == said and not asked.is_question
+
+
+@pytest.mark.parametrize("text", ["Do I have to wear goggles? Yes.", "Do I get gloves? No."])
+def test_other_questions_stay_as_they_are(text: str) -> None:
+    assert sentences(text)[0].words == f"{text.split('?')[0]}?"

@@ -40,7 +40,7 @@ def value_as_text(value: str, place: Place) -> RunningText:
 
 @dataclass(frozen=True)
 class Sentence:
-    """One sentence: its words without marks, and where they stand. `affirmed`: it asks for leave, and the next one says yes."""
+    """One sentence: its words without marks, and where they stand. `affirmed`: it asks, and the next one makes a statement of it."""
 
     words: str
     begin: int = 0
@@ -70,9 +70,13 @@ _END = re.compile(r"[.!?]+[\"'”’)]*(?=\s|$)")
 _YES = re.compile(r"(?:yes|sure|certainly|of course|by all means)\b(?!\W+but\b)", re.IGNORECASE)
 _MAY = re.compile(
     r"(?:(?:can|may|could|should|shall|must|do|might) (?:the )?(?:i|we|you|one|it|they|this|these|everybody|students|children|kids)\b"
-    r"|(?:is|are) (?:it|they|this|these) (?:safe|fine|ok|okay|all right|allowed|enough)\b|am i allowed\b)",
+    r"|(?:is|are) (?:\w+ ){1,3}?(?:safe|fine|ok|okay|all right|allowed|enough|ready)\b|am i allowed\b)",
     re.IGNORECASE,
 )
+
+# "Do I need gloves? No" says that there is no need for them; "must we" is as long as "no need".
+_NO = re.compile(r"no\b", re.IGNORECASE)
+_NEEDS = re.compile(r"(?:do (?:i|we|you|they) (?:really )?(?:need to|need|have to)|must (?:we|you|they))\b", re.IGNORECASE)
 
 
 def _blank(match: re.Match[str]) -> str:
@@ -96,11 +100,18 @@ def sentences_of(written: RunningText) -> tuple[Sentence, ...]:
         if words.strip():
             found.append(Sentence(words.strip(), begin + lead, written=written))
         begin = end
-    return tuple(replace(one, affirmed=True) if _is_affirmed(one, then) else one for one, then in zip_longest(found, found[1:]))
+    return tuple(_answered(one, then.words) if then else one for one, then in zip_longest(found, found[1:]))
 
 
-def _is_affirmed(asked: Sentence, then: Sentence | None) -> bool:
-    return then is not None and asked.is_question and bool(_YES.match(then.words)) and bool(_MAY.match(asked.words))
+def _answered(asked: Sentence, answer: str) -> Sentence:
+    """Return a question with what its answer makes of it: leave to do what it asks, or no need for it. What says so keeps its length."""
+    if asked.is_question and _YES.match(answer) and _MAY.match(asked.words):
+        return replace(asked, affirmed=True)
+    needs = _NEEDS.match(asked.words) if asked.is_question and _NO.match(answer) else None
+    if needs is None:
+        return asked
+    needless = "no need to" if len(needs[0]) >= len("no need to") else "no need"
+    return replace(asked, words=needless.ljust(len(needs[0])) + asked.words[needs.end() :], affirmed=True)
 
 
 def _is_abbreviated(text: str, end: re.Match[str]) -> bool:

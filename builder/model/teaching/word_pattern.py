@@ -212,7 +212,7 @@ def _phrases(token: str, groups: Groups) -> Iterator[str]:
 
 def _one_of(phrases: list[str]) -> str:
     """Return the expression that finds one of some phrases, the longest first; what all share stands once, so that it is soon compiled."""
-    in_order = sorted(phrases, key=len, reverse=True)
+    in_order = sorted(dict.fromkeys(phrases), key=len, reverse=True)
     return r"\b(?:" + "|".join(r"[\s-]+".join(map(_form, _parts(phrase))) for phrase in in_order) + r")(?!\w)"
 
 
@@ -236,7 +236,7 @@ def _form(word: str) -> str:
         return _verb(word[:-1])
     if word.endswith("y") and word[-2:-1] not in _VOWELS:
         return re.escape(word[:-1]) + "(?:y|ies)"
-    return re.escape(word).replace("'", "['’]") + r"(?:s|es)?"
+    return re.escape(word).replace("'", "['’]") + r"(?:e?s)?"
 
 
 def _verb(base: str) -> str:
@@ -250,4 +250,4 @@ def _regular(base: str) -> str:
     if base.endswith("y") and base[-2] not in _VOWELS:
         return f"{stem}(?:y|ies|ied|ying)"
     last = re.escape(base[-1])
-    return f"{re.escape(base)}(?:s|es|ed|ing|{last}ed|{last}ing)?"
+    return f"{re.escape(base)}(?:e?s|{last}?(?:ed|ing))?"

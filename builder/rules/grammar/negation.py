@@ -38,6 +38,7 @@ _LISTED_VERB = re.compile(rf"\s*(?:and\s+|or\s+)?{_NOUN_TOO}(?=\W+(?:and|or|at|o
 _AND_ORDER = re.compile(rf"\band\s+(?!{_NOUN_TOO}){ORDER}", re.IGNORECASE)
 _LEADS_ON = re.compile(r"\b(?:in|into|with|on|onto|to|over|and|then)\b", re.IGNORECASE)
 # A bare "no" is an answer: "No, pour it slowly" orders what it says.
+_NEW_CLAUSE = re.compile(r",\s*(?:so|but|because|since|you|we|they|it)\b", re.IGNORECASE)
 _ONLY_NO = re.compile(r"[\W_]*(?:never|not|avoid|do not|don['’]t)[\W_]*(?:ever|under any circumstances)?[\W_]*", re.IGNORECASE)
 
 
@@ -75,7 +76,7 @@ def negates(before: str) -> bool:
 
 def _reaches(between: str) -> bool:
     """Tell whether a "no" or "without" still rules over what comes after some words."""
-    return len(between.split()) <= 4 and not _LEADS_ON.search(between)
+    return len(between.split()) <= 4 and not _LEADS_ON.search(between) and not _NEW_CLAUSE.search(between)
 
 
 def lists_no(before: str, inside: str) -> bool:

@@ -29,7 +29,7 @@ _ADVERB = (
 ORDER = rf"{_ADVERB}(?:{_VERBS})\b(?!\s+(?:is|are|was|of|can|may)\b)"
 _PEOPLE = (
     rf"{_ADVERB}(?:you|we|students?|the students?|guests?|everyone|everybody|each (?:student|guest|pair|group|"
-    rf"person)|the teacher|teachers?|an assistant|children|kids|"
+    rf"person)|the teacher|teachers?|an assistant|(?:the )?children|(?:the )?kids|"
     r"one partner|pairs|groups|they|let|let's|have (?:the|each|every)|i)\b"
 )
 _BEGINS = re.compile(rf"[\W_]*(?:{ORDER}|{_PEOPLE})", re.IGNORECASE)
