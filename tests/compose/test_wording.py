@@ -6,7 +6,10 @@ import pytest
 
 from builder.compose.recipe import wording
 from builder.compose.recipe.wording import NBSP
+from builder.model.label.messages import AmericanEnglish
 from builder.model.recipe.quantity import Temperature
+from builder.words.say import speaking
+from builder.words.within import spelled
 from tests.making import grams, scale
 
 OUNCE = "28.349523125"
@@ -74,3 +77,9 @@ def test_a_rule_without_words_prints_its_key() -> None:
 def test_a_number_and_its_unit_stay_together_in_written_text() -> None:
     assert wording.keep_together("<p>Cool to 40 °C for 5 min, 3 jars.</p>") == f"<p>Cool to 40{NBSP}°C for 5{NBSP}min, 3 jars.</p>"
     assert wording.keep_together("4 fl oz bottle, 8 flat tins") == f"4{NBSP}fl{NBSP}oz bottle, 8 flat tins"
+
+
+def test_a_name_that_the_us_spells_otherwise_stands_small_inside_a_sentence_too() -> None:
+    with speaking(AmericanEnglish()):
+        assert wording.within(spelled("Peppermint flavour oil", "flavour")) == "peppermint flavor oil"
+        assert wording.within(spelled("Dead Sea grey clay", "clay")) == "Dead Sea gray clay"

@@ -223,8 +223,9 @@ def within(name: str) -> str:
 
     A name may stand with a small letter where the translated one, that of a card, has a capital.
     """
-    found = (said for english in (str(name), sentence(name)) if (said := say(english)) != english)
-    return next(found, "") or within_english(name)
+    small = within_english(name)
+    found = (said for english in (small, str(name), sentence(name)) if (said := say(english)) != english)
+    return next(found, small)
 
 
 def sentence(text: str) -> str:
