@@ -22,7 +22,7 @@ from tempfile import TemporaryDirectory
 from typing import Any
 from unittest.mock import patch
 
-import pdfplumber
+import pikepdf
 import pypdfium2
 from bs4 import BeautifulSoup
 
@@ -215,9 +215,8 @@ def sheet_text(path: Path) -> str:
 
 def pdf_fonts(path: Path) -> set[str]:
     """Return the names of the fonts that a PDF holds, without the tag of the subset."""
-    with pdfplumber.open(path) as pdf:
-        found = (pdf.doc.getobj(number) for xref in pdf.doc.xrefs for number in xref.get_objids())
-        names = [one["FontName"].name for one in found if isinstance(one, dict) and "FontName" in one]
+    with pikepdf.open(path) as pdf:
+        names = [str(one.FontName) for one in pdf.objects if isinstance(one, pikepdf.Dictionary) and "/FontName" in one]
     return {name.partition("+")[2] for name in names}
 
 

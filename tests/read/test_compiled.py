@@ -385,6 +385,7 @@ def test_a_renamed_file_is_another_version_and_a_link_has_none(tmp_path: Path) -
     assert sum_of(tmp_path) is None and sum_of(tmp_path / "none") is None
 
 
+@pytest.mark.long
 def test_all_code_that_reads_is_summed() -> None:
     ask = "import sys, builder.read.stock; print(*(name for name in sys.modules if name.partition('.')[0] == 'builder'))"
     done = subprocess.run([sys.executable, "-c", ask], capture_output=True, text=True, check=True, cwd=ROOT)
