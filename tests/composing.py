@@ -1,7 +1,9 @@
 """Documents of one kind for tests, by their name in the table of documents."""
 
 import json
+import pickle
 from dataclasses import replace
+from functools import cache
 from typing import Any
 
 from builder.compose.document_table import DOCUMENTS
@@ -9,6 +11,7 @@ from builder.compose.edition import Edition
 from builder.compose.recipe.batch_json import class_json
 from builder.model.document import Document
 from builder.model.teaching.class_plan import ClassPlan
+from tests.published import alone, edition
 
 KINDS = {kind.name: kind for kind in DOCUMENTS}
 
@@ -18,6 +21,16 @@ def composed(name: str, edition: Edition, sheet: ClassPlan | None = None) -> lis
     seen = edition if sheet is None else replace(edition, sheets=(sheet,))
     made = (KINDS[name].make(seen, subject) for subject in KINDS[name].scope.all(seen))
     return [document for document in made if document is not None]
+
+
+@cache
+def of_example(name: str) -> list[Document]:
+    """Return all documents of a kind of the example studio, which nobody changes. The processes of one run of tests share them."""
+    with alone(f"all of {name}") as kept:
+        if not kept.exists():
+            kept.write_bytes(pickle.dumps(composed(name, edition())))
+        found: list[Document] = pickle.loads(kept.read_bytes())
+    return found
 
 
 def styles(name: str) -> tuple[str, ...]:

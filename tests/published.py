@@ -120,7 +120,7 @@ def _shared() -> Path:
 
 
 @contextmanager
-def _alone(name: str) -> Iterator[Path]:
+def alone(name: str) -> Iterator[Path]:
     """Give a file that the processes of one run share, while no other process has it."""
     with (_shared() / f"{name}.lock").open("w") as lock:
         fcntl.flock(lock, fcntl.LOCK_EX)
@@ -137,7 +137,7 @@ def published() -> tuple[Path, Run]:
         file.parent.mkdir(parents=True, exist_ok=True)
         file.write_text(sheet.html, encoding="utf-8")
 
-    with _alone("said") as said:
+    with alone("said") as said:
         if not said.exists():
             with sheets_pressed(note=note):
                 said.write_bytes(pickle.dumps(run("publish", EXAMPLE, "--to", kept / "out", "--today", TODAY)))
@@ -232,7 +232,7 @@ _check = pipeline.check
 @cache
 def example() -> pipeline.Outcome:
     """Return the example studio, read, checked and worked out. The processes of one run of tests share it."""
-    with _alone("example") as kept:
+    with alone("example") as kept:
         if kept.exists():
             found = loads(kept.read_bytes())
             assert isinstance(found, pipeline.Outcome)

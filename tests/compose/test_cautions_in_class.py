@@ -9,9 +9,8 @@ from functools import cache
 import pytest
 from bs4 import BeautifulSoup
 
-from tests import published
 from tests.compose.test_take_home_cautions import FAT, HOT, LYE, RAW
-from tests.composing import composed
+from tests.composing import of_example
 from tests.making import sure
 
 BENCHES: dict[str, dict[str, set[str]]] = {
@@ -48,7 +47,7 @@ STAFF: dict[str, dict[str, set[str]]] = {
 
 @cache
 def pages(name: str) -> dict[str, BeautifulSoup]:
-    return {document.path.split("/")[0]: BeautifulSoup(document.html, "html.parser") for document in composed(name, published.edition())}
+    return {document.path.split("/")[0]: BeautifulSoup(document.html, "html.parser") for document in of_example(name)}
 
 
 def said_in(page: BeautifulSoup, title: str) -> set[str]:

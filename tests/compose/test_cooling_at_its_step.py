@@ -5,20 +5,13 @@ from functools import cache
 import pytest
 from bs4 import BeautifulSoup, Tag
 
-from builder.model.document import Document
-from tests.composing import composed
+from tests.composing import of_example
 from tests.making import sure
-from tests.published import edition
-
-
-@cache
-def sheets() -> list[Document]:
-    return composed("take-home sheet", edition())
 
 
 @cache
 def sheet(name: str) -> BeautifulSoup:
-    return BeautifulSoup(next(one.html for one in sheets() if name in one.path), "html.parser")
+    return BeautifulSoup(next(one.html for one in of_example("take-home sheet") if name in one.path), "html.parser")
 
 
 def said(soup: BeautifulSoup) -> Tag:

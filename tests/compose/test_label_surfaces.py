@@ -115,6 +115,7 @@ def test_without_measures_labels_of_the_usual_size_come_first_then_a_tag_and_las
     assert front_and_tag < names.index("letter tags") < names.index("letter 3 x 6")
 
 
+@pytest.mark.long
 def test_a_front_on_the_container_has_its_back_on_a_tag_where_both_find_no_room(tmp_path: Path) -> None:
     shelf = "our vial: {capacity: 10 mL, shape: cylinder, height: 55 mm, around: 60 mm, " + MEASURES
     recipe = FILES["recipes/salts.yaml"].replace("4 fl oz jar, weight: 113 g", "our vial, weight: 10 g, measured: one filled")

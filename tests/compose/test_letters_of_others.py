@@ -7,13 +7,12 @@ from string import ascii_uppercase
 from bs4 import BeautifulSoup
 
 from builder.model.document import Document
-from tests.composing import composed
-from tests.published import edition
+from tests.composing import of_example
 
 
 @cache
 def sheets() -> list[Document]:
-    return [one for one in composed("take-home sheet", edition()) if "large-print" not in one.path]
+    return [one for one in of_example("take-home sheet") if "large-print" not in one.path]
 
 
 def spelled_out(said: str) -> set[str]:

@@ -58,6 +58,7 @@ def test_each_page_names_a_picture_that_is_made(placed: Publication) -> None:
     assert first["og:image:alt"] == "The first class, beside a flower drawn from the recipe"
 
 
+@pytest.mark.long
 def test_without_a_public_address_there_is_none(edition: Edition) -> None:
     publication = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY))
     assert publication.drawn == ()

@@ -15,9 +15,9 @@ from builder.fonts.files import only_our_fonts
 from builder.library import LAYOUTS
 from builder.model.document import Document
 from builder.press.pool import press_sheets
-from tests.composing import composed
+from tests.composing import of_example
 from tests.press.cautions_read import StepRead, steps_read
-from tests.published import EXAMPLE, edition
+from tests.published import EXAMPLE
 
 HOME, LARGE, BENCH, STAFF = "take-home sheet", "take-home sheet in large print", "steps at the bench", "teacher's sheet"
 HEADS = {HOME: 26, LARGE: 58, BENCH: 36, STAFF: 33}  # Points from the upper edge, above which the head of a page stands.
@@ -32,7 +32,7 @@ BY_DEFAULT = {
 
 @cache
 def documents(kind: str) -> dict[str, Document]:
-    return {one.path: one for one in composed(kind, edition())}
+    return {one.path: one for one in of_example(kind)}
 
 
 def named(kind: str, parts: tuple[str, ...]) -> list[Document]:

@@ -146,11 +146,11 @@ def printed(block: Block, at: int, x: float, y: float, letters: Sequence[Letter]
 
 
 PRODUCTS: Mapping[str, Sequence[str]] = {recipe: ("", *DESIGNS) if recipe == "meadow-lotion" else ("",) for recipe in PANELS}
-# By default one recipe of each shape of label, around a bottle and round on a lid, in the design of its class; the others with
-# --long: faces and their widths are tried one by one in test_labels.py.
-OF_EACH_SHAPE = ("pump-side-hand-soap", "mint-tin-lip-balm")
+# By default one recipe, around a bottle, in the design of its class; the others with --long: faces and their widths are tried one by one in
+# test_labels.py.
+BY_DEFAULT = ("pump-side-hand-soap", "")
 CASES = [
-    pytest.param(recipe, design, marks=() if recipe in OF_EACH_SHAPE and not design else pytest.mark.long)
+    pytest.param(recipe, design, marks=() if (recipe, design) == BY_DEFAULT else pytest.mark.long)
     for recipe, designs in PRODUCTS.items()
     for design in designs
 ]

@@ -27,9 +27,9 @@ from builder.fonts.files import only_our_fonts
 from builder.library import LAYOUTS
 from builder.model.document import Document
 from builder.press.pool import press_sheets
-from tests.composing import composed
+from tests.composing import of_example
 from tests.making import sure
-from tests.published import EXAMPLE, edition
+from tests.published import EXAMPLE
 
 DAY = date(2027, 1, 2)
 SOAP, SALTS, TEA = "kitchen-garden-bar--1-kg-of-oils", "still-water-bath-salts--2-containers", "hedgerow-bath-tea--5-containers"
@@ -49,7 +49,7 @@ FOOT = 40  # Points from the lower edge, beneath which the title and the page st
 
 @cache
 def documents(kind: str) -> dict[str, Document]:
-    made = composed(kind, edition())
+    made = of_example(kind)
     return {name: next(one for one in made if name in one.path) for name in PAGES}
 
 
