@@ -12,6 +12,7 @@ from bs4 import BeautifulSoup
 from tests.compose.test_take_home_cautions import FAT, HOT, LYE, RAW
 from tests.composing import of_example
 from tests.making import sure
+from tests.page_text import tree_of
 
 BENCHES: dict[str, dict[str, set[str]]] = {
     "soap-lab-in-pairs": {
@@ -47,7 +48,7 @@ STAFF: dict[str, dict[str, set[str]]] = {
 
 @cache
 def pages(name: str) -> dict[str, BeautifulSoup]:
-    return {document.path.split("/")[0]: BeautifulSoup(document.html, "html.parser") for document in of_example(name)}
+    return {document.path.split("/")[0]: tree_of(document.html) for document in of_example(name)}
 
 
 def said_in(page: BeautifulSoup, title: str) -> set[str]:
@@ -96,9 +97,7 @@ def test_the_run_by_the_clock_names_raw_soap_from_the_lye_to_the_last_tool() -> 
 @pytest.mark.parametrize("kind", ["teacher's sheet", "take-home sheet"])
 def test_who_sprays_or_wipes_with_alcohol_is_told_in_that_part_that_its_vapour_catches_fire(kind: str) -> None:
     """Vapour of alcohols burns at room temperature (section 9 of suppliers' safety data sheets, from memory)."""
-    parts = [
-        part for made in composed(kind, published.edition()) for part in BeautifulSoup(made.html, "html.parser").select("section.part")
-    ]
+    parts = [part for made in of_example(kind) for part in tree_of(made.html).select("section.part")]
     with_alcohol = [part for part in parts if " alcohol" in " ".join(step.get_text(" ") for step in part.select(".steps li"))]
     assert len(with_alcohol) > 4
     silent = [part.get_text(" ", strip=True)[:60] for part in with_alcohol if "catches fire" not in part.get_text(" ")]

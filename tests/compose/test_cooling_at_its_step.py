@@ -7,11 +7,12 @@ from bs4 import BeautifulSoup, Tag
 
 from tests.composing import of_example
 from tests.making import sure
+from tests.page_text import tree_of
 
 
 @cache
 def sheet(name: str) -> BeautifulSoup:
-    return BeautifulSoup(next(one.html for one in of_example("take-home sheet") if name in one.path), "html.parser")
+    return tree_of(next(one.html for one in of_example("take-home sheet") if name in one.path))
 
 
 def said(soup: BeautifulSoup) -> Tag:

@@ -4,10 +4,9 @@ import re
 from functools import cache
 from string import ascii_uppercase
 
-from bs4 import BeautifulSoup
-
 from builder.model.document import Document
 from tests.composing import of_example
+from tests.page_text import tree_of
 
 
 @cache
@@ -29,7 +28,7 @@ def test_every_letter_up_to_the_last_is_on_the_sheet_or_named() -> None:
 
 
 def letters_are_on_it_or_named(sheet: Document) -> None:
-    soup = BeautifulSoup(sheet.html, "html.parser")
+    soup = tree_of(sheet.html)
     own = {mark.get_text() for mark in soup.select(".part-letter")}
     named: set[str] = set()
     for line in soup.select(".letters"):
