@@ -125,6 +125,23 @@ def test_pages_ask_nothing_of_other_hosts() -> None:
         assert all(one.get("type") == "application/ld+json" for one in soup(path).find_all("script"))
 
 
+def test_every_page_of_the_site_forbids_what_it_does_not_need() -> None:
+    """CSP Level 3: a policy stands before all that it is about. WEB-12 of the project: no program, a style in a page by its hash."""
+    policy = re.compile(
+        r"default-src 'none'; style-src 'self'( 'sha256-[\w+/=]{44}')?; (font-src 'self'; )?"
+        r"img-src 'self'( data:)?; base-uri 'none'; form-action 'none'"
+    )
+    for path in (one for one in pages() if "site" in one.parts):
+        charset, first, *_ = sure(soup(path).head).find_all(True)
+        assert (charset.name, charset.get("charset"), first.get("http-equiv")) == ("meta", "utf-8", "Content-Security-Policy"), path
+        said = policy.fullmatch(str(first["content"]))
+        assert said, path
+        assert bool(said[1]) == bool(soup(path).find("style")), path
+        assert not soup(path).select("[style]") and not any(
+            name.startswith("on") for tag in soup(path).find_all(True) for name in tag.attrs
+        ), path
+
+
 def test_every_page_has_title_language_and_one_heading() -> None:
     titles = [sure(soup(path).title).get_text() for path in pages() if "site" in path.parts]
     assert len(titles) == len(set(titles))

@@ -1,20 +1,25 @@
 """A studio that writes what no page expects: tags, quotes, other scripts, a word without end. Every output stays what it is.
 
-What is read back is read by parsers that are none of ours: the Nu HTML checker, Chromium, expat, icalendar, json.
+What is read back is read by parsers that are none of ours: the Nu HTML checker, Chromium, expat, icalendar, json, a reader of PDF.
 """
 
+import io
 import json
 import os
 from pathlib import Path
 from xml.etree import ElementTree
 
 import icalendar
+import pikepdf
+import pypdfium2
 import pytest
 from bs4 import BeautifulSoup
 
 from builder.compose.publication import compose_documents, editions
+from builder.fonts.files import only_our_fonts
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
+from builder.press.pool import press_sheets
 from tests.browser import Browser
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 from tests.compose.test_machines import PLACE
@@ -29,7 +34,7 @@ ALL_ENDINGS = {".html", ".ics", ".xml", ".json", ".css"}
 
 
 @pytest.fixture(scope="module")
-def documents(tmp_path_factory: pytest.TempPathFactory) -> list[Document]:
+def composed(tmp_path_factory: pytest.TempPathFactory) -> list[Document]:
     lesson_of = FILES["classes/first/class.yaml"]
     changed = {
         "studio_yaml": FILES["studio.yaml"]
@@ -46,8 +51,12 @@ def documents(tmp_path_factory: pytest.TempPathFactory) -> list[Document]:
         "pages__about_md": f"# About {LONG}\n\nWe say `</script>` and ]]> and {LONG}{LONG}.\n",
     }
     edition = read_edition(write_studio(tmp_path_factory.mktemp("hostile"), **changed))
-    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY))
-    return [one for one in made.documents if one.folder is Folder.SITE and not one.path.endswith(".pdf")]
+    return list(compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)).documents)
+
+
+@pytest.fixture(scope="module")
+def documents(composed: list[Document]) -> list[Document]:
+    return [one for one in composed if one.folder is Folder.SITE and not one.path.endswith(".pdf")]
 
 
 @pytest.fixture(scope="module")
@@ -101,3 +110,16 @@ def test_the_class_has_its_title_everywhere(documents: list[Document]) -> None:
     assert any(TITLE in (title.text or "") for title in feed.iter("{http://www.w3.org/2005/Atom}title"))
     assert len(list(ElementTree.fromstring(by_path["site-map.xml"]))) > 5
     assert json.loads(by_path["dates.json"])
+
+
+def test_on_paper_the_title_is_text(composed: list[Document], tmp_path: Path) -> None:
+    """Letters that our fonts lack are told; all others are printed as they are written, and the file has the whole title."""
+    (sheet,) = [one for one in composed if one.path.endswith("teacher.pdf")]
+    with only_our_fonts(tmp_path):
+        ((_, made),) = press_sheets([sheet], tmp_path, (LAYOUTS,))
+    assert made.warnings and all("font" in warning for warning in made.warnings)
+    with pikepdf.open(io.BytesIO(made.pdf)) as pdf:
+        assert TITLE in str(pdf.docinfo["/Title"])
+    pages = pypdfium2.PdfDocument(made.pdf)
+    printed = "".join("".join(page.get_textpage().get_text_range().split()) for page in pages)
+    assert "".join(TITLE.partition("ß")[0].split()) in printed
