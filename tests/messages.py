@@ -68,18 +68,27 @@ def messages() -> Catalog:
 def _gathered() -> Catalog:
     """Gather all messages."""
     catalog = Catalog(charset="utf-8")
-    for keywords, context in ((KEYWORDS, None), (ON_LABELS, LABEL)):
-        for file, found in all_found(keywords):
-            for _, texts, comments, own in found:
-                catalog.add(texts, None, [(file, 0)], auto_comments=comments, context=own or context)
+    for file, texts, comments, context in all_found():
+        catalog.add(texts, None, [(file, 0)], auto_comments=comments, context=context)
     for file, text in _texts_that_ship():
         if text:
             catalog.add(text, None, [(f"content/{file}", 0)])
     return catalog
 
 
-def all_found(keywords: dict[str, Any]) -> Iterator[tuple[str, Iterator[tuple[int, Any, list[str], str | None]]]]:
-    """Yield every message with the file that says it."""
+@cache
+def all_found() -> list[tuple[str, Any, list[str], str | None]]:
+    """Return every message, or its forms, with the file that says it, what its translator is told, and where it is said."""
+    return [
+        (file, texts, comments, own or context)
+        for keywords, context in ((KEYWORDS, None), (ON_LABELS, LABEL))
+        for file, found in _found(keywords)
+        for _, texts, comments, own in found
+    ]
+
+
+def _found(keywords: dict[str, Any]) -> Iterator[tuple[str, Iterator[tuple[int, Any, list[str], str | None]]]]:
+    """Yield each file with what it says by calls of these names."""
     # Babel asks for more of a method than of one that it has found by name.
     ways: tuple[tuple[Path, str, Any], ...] = ((BUILDER, "*.py", calls_in), (LAYOUTS, "*.html", babel_extract))
     for folder, ending, method in ways:
