@@ -267,3 +267,12 @@ def test_an_amount_that_is_only_told_is_in_nobodys_hands_and_any_other_is(tmp_pa
 def test_the_record_asks_for_temperatures_only_where_something_is_heated(recipe: str, is_heated: bool) -> None:
     texts = [sheet.get_text(" ") for path, sheet in example() if f"take-home-{recipe}--" in path]
     assert texts and all(("Hottest, coolest" in text) is is_heated for text in texts)
+
+
+@pytest.mark.parametrize("kind", ["take-home sheet", "steps at the bench", "teacher's sheet"])
+def test_there_are_no_more_cautions_than_one_to_three_steps(kind: str) -> None:
+    """Of too many none is read (PROC-06 of the project: about one message in three steps)."""
+    sheets = [(made.path, BeautifulSoup(made.html, "html.parser")) for made in composed(kind, published.edition())]
+    assert sheets and all(sheet.select(".part .caution") for _, sheet in sheets)
+    too_many = [path for path, sheet in sheets if 3 * len(sheet.select(".part .caution")) > len(sheet.select(".steps li"))]
+    assert too_many == []

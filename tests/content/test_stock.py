@@ -1,6 +1,7 @@
 """The stock as a whole: every card loads, every source is used, figures for one fat agree with theory from its fatty acids."""
 
 import csv
+import re
 from collections.abc import Mapping
 from fractions import Fraction
 from pathlib import Path
@@ -106,6 +107,15 @@ def test_a_caution_is_short_enough_to_stand_before_a_step() -> None:
         words = " ".join((caution.what, *caution.avoid, *caution.if_it_happens)).split()
         assert len(words) <= 130, caution.key
         assert caution.signal in ("danger", "warning", "caution")
+
+
+def test_no_caution_holds_a_step_of_the_work() -> None:
+    """Neither an amount to weigh nor a time to wait stands in how to keep clear of a danger (principle of ANSI Z535.6, restated)."""
+    work = re.compile(r"\d+ ?(?:g|kg|oz|mL|L|%|min|minutes?|hours?|days?)\b|\{")
+    assert len(STUDIO.cautions) > 10
+    assert {
+        caution.key: line for caution in STUDIO.cautions.values() for line in (*caution.avoid, caution.again) if work.search(line)
+    } == {}
 
 
 def test_containers_have_a_volume_or_none() -> None:
