@@ -1,8 +1,11 @@
 """Amounts as people read them."""
 
+import re
 from fractions import Fraction
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from builder.compose.recipe import wording
 from builder.compose.recipe.wording import NBSP
@@ -49,6 +52,16 @@ def test_a_half_is_rounded_away_from_zero(value: str, places: int, written: str)
 # 113 g are 3.98596 oz: the figure printed is cut, as 16 CFR 500.27 cuts its own examples.
 def test_ounces_converted_from_grams_are_never_rounded_up() -> None:
     assert plain(wording.grams_and_ounces(grams(113))) == "113 g (3.98 oz)"
+
+
+@given(st.integers(1, 200_000).map(lambda tenths: Fraction(tenths, 10)))
+def test_ounces_beside_grams_lose_less_than_the_last_figure_that_is_printed(weight: Fraction) -> None:
+    """Accuracy is neither added nor lost: 16 CFR 500.19 and the factor of NIST SP 811, of which the figure printed is the cut."""
+    # From ten thousand on a space parts the thousands.
+    written = re.sub(r"(?<=\d) (?=\d)", "", plain(wording.grams_and_ounces(grams(weight))))
+    printed = re.fullmatch(r"([\d.]+) g \(([\d.]+) oz\)", written)
+    assert printed and Fraction(printed[1]) == weight
+    assert 0 <= weight / Fraction(OUNCE) - Fraction(printed[2]) < Fraction(1, 100)
 
 
 def test_percent_and_temperature() -> None:
