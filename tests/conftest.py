@@ -4,7 +4,8 @@ published once for all processes.
 `--long` runs what is marked `long`, and over all there is: what the run without it leaves out, or looks at in a sample (`sample=True`).
 Together they run everything, as `.ci/run` does. What stops, lye, doses, cautions and names of people are tried without `--long`, and so are
 amounts that agree, tagged sheets, builds of the same bytes and pages that ask nothing of others. What is about a machine (other systems,
-terminals, kills, the cache), a browser or another language is mostly left to it, and so is some of how labels, pictures and sheets look.
+terminals, kills, the cache), a browser or another language is mostly left to it, and so is some of how labels, pictures and sheets look,
+and of what takes long beside: lists, schemas, large purchases, names of files in messages.
 """
 
 import gc
