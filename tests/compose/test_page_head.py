@@ -1,4 +1,4 @@
-"""The head of a page onto which a part runs: one line of the take-home sheet holds 110 letters, two lines of others 160."""
+"""The head of a page onto which a part runs: two lines of sheets for staff hold 160 letters; at home the cautions stand there."""
 
 import pytest
 
@@ -16,11 +16,11 @@ WARNS = [
 
 
 def test_what_fits_is_said_whole() -> None:
-    assert at_the_head(GOES_ON, WARNS[:2], AT_HOME) == f"{GOES_ON} WARNING Hot water and hot phases scald. Dust harms lungs and eyes."
-    assert at_the_head(GOES_ON, [], AT_HOME) == GOES_ON
+    assert at_the_head(GOES_ON, WARNS[:2], IN_CLASS) == f"{GOES_ON} WARNING Hot water and hot phases scald. Dust harms lungs and eyes."
+    assert at_the_head(GOES_ON, [], IN_CLASS) == at_the_head(GOES_ON, WARNS, AT_HOME) == GOES_ON
 
 
-@pytest.mark.parametrize("most", [AT_HOME, IN_CLASS])
+@pytest.mark.parametrize("most", [110, IN_CLASS])
 def test_what_does_not_fit_is_counted_and_a_danger_never_is(most: int) -> None:
     said = at_the_head(GOES_ON, WARNS, most).replace("\u00a0", " ")
     assert "DANGER Lye burns." in said and said.endswith("more cautions belong to it.") and len(said) <= most

@@ -75,7 +75,7 @@ SILENT = {
     "green-lab-bar": ("Set up at home",),
     "pump-side-hand-soap": ("Set up", "Fill and label"),
     "winter-hand-cream": ("Weigh for the cream", "Fill the cream and tidy"),
-    "meadow-lotion": ("Weigh the two phases", "If it splits, and why it keeps", "Your own bottle"),
+    "meadow-lotion": ("Weigh the two phases", "Your own bottle"),
     "window-bar": ("Unmold, wrap, label",),
 }
 # What was there once and has become something else: what the pot held at the start is told, and nobody has it in hand.
@@ -157,7 +157,7 @@ def test_a_caution_is_whole_where_it_first_stands() -> None:
 
 def test_every_temperature_is_said_in_both_scales() -> None:
     for path, sheet in example():
-        for block in sheet.select("section.part li, section.part > p"):
+        for block in sheet.select("section.part li, section.part p"):
             text = block.get_text().replace("\u00a0", " ")
             # The studio writes both with its own first, and what is worked out has them in the order of the language.
             text = re.sub(r"(\d+(?: to \d+)? °C) \((\d+(?: to \d+)? °F)\)", r"\2 (\1)", text)

@@ -27,6 +27,15 @@ def squeezed(text: str) -> str:
     return re.sub(r"\s+", "", text)
 
 
+def texts_of_pages(pdf: bytes) -> list[str]:
+    """Return the signs of each page in the order in which they were set, so that columns beside each other do not mix."""
+    opened = pypdfium2.PdfDocument(pdf)
+    try:
+        return ["".join(text for text, _ in _signs(page)) for page in opened]
+    finally:
+        opened.close()
+
+
 def steps_read(pdf: bytes, html: str, head: float) -> list[StepRead]:
     """Return the steps of a sheet; what stands above `head`, in points, is the head of its page."""
     opened = pypdfium2.PdfDocument(pdf)

@@ -73,7 +73,7 @@ def test_elsewhere_the_head_of_a_page_names_each_caution_that_stands_on_a_page_b
 def test_a_caution_that_stands_on_the_page_before_is_seen() -> None:
     """The reading itself: of a sheet pressed as a part runs on anywhere, it has to tell what its pages lack."""
     (sheet,) = named(HOME, ("gallon-jug-lotion--4",))
-    split = "<style>.part, .caution { break-inside: auto } .caution + .steps { break-before: page !important }</style></head>"
+    split = "<style>.part, .under, .over, .beneath { display: block; break-inside: auto } .beneath { break-before: page }</style></head>"
     with TemporaryDirectory() as folder, only_our_fonts(Path(folder)):
         html = sheet.html.replace("</head>", split)
         ((_, made),) = press_sheets([Document(sheet.folder, sheet.path, html, sheet.styles)], EXAMPLE, (LAYOUTS,))

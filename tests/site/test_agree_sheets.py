@@ -89,7 +89,7 @@ def test_a_caution_stands_before_its_step_everywhere() -> None:
                 waiting, apart = [], set[str]()
             else:
                 waiting.append(words(one))
-                apart |= {waiting[-1]} if "when-apart" in one["class"] else set()
+                apart |= {waiting[-1]} if "is-said" in one["class"] else set()
         said = {
             step["name"]: [squeeze(tip["text"]) for tip in step["itemListElement"] if tip["@type"] == "HowToTip"]
             for step in how_to(page)["step"]

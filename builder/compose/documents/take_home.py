@@ -1,5 +1,6 @@
 """The take-home sheet: one recipe at one home size, complete enough to make it alone, as a page and as a PDF."""
 
+from collections.abc import Mapping
 from dataclasses import replace
 from functools import partial
 
@@ -20,9 +21,9 @@ from builder.compose.home.home_table import home_table
 from builder.compose.home.home_times import cured, home_times
 from builder.compose.home.joined import joined
 from builder.compose.home.letters import letter_of, letters_of_others
-from builder.compose.home.page_groups import can_run_on, page_groups
 from builder.compose.home.record import view_record
 from builder.compose.home.size_words import size_words
+from builder.compose.home.under_one import under_one
 from builder.compose.label.label_words import ingredient_text, names_of, net_contents
 from builder.compose.lye.lye_words import home_lye, home_purities
 from builder.compose.machines.how_to import how_to_data
@@ -54,6 +55,7 @@ from builder.rules.part_recipe import home_parts
 from builder.words.say import say
 
 MOST_LISTS = 6
+LAST = ", "  # Stands before the last name of a list.
 BENCH = "bench from above"  # The drawing of the bench before lye is opened.
 
 
@@ -72,7 +74,6 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     in_brief = sheet.grams.lye is not None
     flow = joined(compose_flow(studio, sources, writer, (sheet,), in_brief=in_brief, short_again=True, at_head=at_head))
     flow = cooling_at_its_step(flow, studio, parts, sheet)
-    pages = page_groups(flow.parts) if here.is_paper and not here.is_large_print else tuple((part,) for part in flow.parts)
     described = say("How to make {recipe} at home: {size}", recipe=sheet.recipe.name, size=size_words(home.size))
     view = TakeHomeView(
         frame=frame(edition, here, title, described),
@@ -94,8 +95,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         heat=heat_freed(sheet),
         flow=flow,
         letters_of_others=letters_of_others(studio, studio_class, sheet.recipe.key),
-        pages=pages,
-        runs_on=not here.is_large_print and any(can_run_on(part) for group in pages for part in group),
+        parts=under_one(flow.parts) if here.is_paper and not here.is_large_print else flow.parts,
         times=home_times(parts, sheet),
         cured=cured(sheet),
         danger=_danger(studio, sheet),
@@ -166,7 +166,7 @@ def _scales(batch: WorkedBatch) -> tuple[ScaleSet, ...]:
 
 
 def _label_lists(batch: WorkedBatch, region: Region) -> tuple[ListedVariant, ...]:
-    """Return the list of each variant that is proven, those of the same list together.
+    """Return the list of each variant that is proven, those of the same list together; what only adds a last name follows what it adds to.
 
     Where there are many, that of the plainest, to which the student adds what was chosen.
     """
@@ -176,7 +176,18 @@ def _label_lists(batch: WorkedBatch, region: Region) -> tuple[ListedVariant, ...
     lists: dict[str, list[Variant]] = {}
     for variant in variants:
         lists.setdefault(ingredient_text(variant.ingredients, region), []).append(variant)
-    return tuple(ListedVariant(sentence(names_of(of_it)), text) for text, of_it in lists.items())
+    shown: list[ListedVariant] = []
+    for text in sorted(lists, key=lambda text: (_without_last(text, lists), text)):
+        base, last = _without_last(text, lists), text.rpartition(LAST)[2]
+        said = text if base == text else say("the same, and {name} last", name=last)
+        shown.append(ListedVariant(sentence(names_of(lists[text])), said))
+    return tuple(shown)
+
+
+def _without_last(text: str, lists: Mapping[str, object]) -> str:
+    """Return the list that another lengthens by one name; the list itself where there is none."""
+    base = text.rpartition(LAST)[0]
+    return base if base in lists else text
 
 
 def _label_allergens(batch: WorkedBatch) -> str:

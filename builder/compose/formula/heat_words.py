@@ -32,14 +32,14 @@ def cools_in(one: CoolsTo) -> str:
     ends, time = temperature(Temperature(one.in_air.ends)), between(one.in_air)
     if one.what == "lye":
         return say(
-            "Until the lye is down at {ends} it takes, in the open, {time}, by vessel, lid and draught; standing in cold water and "
-            "stirred, perhaps a tenth of that. Nobody can say it closer: go by the thermometer.",
+            "Until the lye is down at {ends} it takes, in the open, {time}; in cold water and stirred perhaps a tenth of that: go by the "
+            "thermometer.",
             ends=ends,
             time=time,
         )
     return say(
-        "Until the batch is down at {ends} it takes, in the open, {time}, by vessel, lid and draught; standing in cold water and "
-        "stirred, perhaps a tenth of that. Nobody can say it closer: go by the thermometer.",
+        "Until the batch is down at {ends} it takes, in the open, {time}; in cold water and stirred perhaps a tenth of that: go by the "
+        "thermometer.",
         ends=ends,
         time=time,
     )

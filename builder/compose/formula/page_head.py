@@ -5,9 +5,9 @@ from collections.abc import Iterable, Sequence
 from builder.compose.formula.hazards import DANGER
 from builder.words.say import say, say_count
 
-# So many letters fit: in one line of the take-home sheet, in three of its large print, and in two of the sheets for staff and bench. More
-# would come nearer to the edge of the paper than printers reach.
-AT_HOME, IN_LARGE_PRINT, IN_CLASS = 110, 200, 160
+# So many letters fit: in three lines of the large print, and in two of the sheets for staff and bench. More would come nearer to the edge
+# of the paper than printers reach. On the take-home sheet the cautions themselves stand there.
+AT_HOME, IN_LARGE_PRINT, IN_CLASS = 0, 200, 160
 
 
 def at_the_head(goes_on: str, warns: Sequence[tuple[str, str]], most: int) -> str:

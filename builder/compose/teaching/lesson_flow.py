@@ -101,8 +101,7 @@ def compose_flow(
 
 def view_caution(text: CautionText, *, in_brief: bool = False, again: bool = False) -> CautionView:
     """Return a caution as a document shows it. That local rules come first, a document says once for all the cautions of a part."""
-    first = say(RULES_FIRST)
-    happens = (text.in_brief,) if in_brief and text.in_brief else tuple(line for line in text.if_it_happens if line != first)
+    happens = (text.in_brief,) if in_brief and text.in_brief else _first_aid(text)
     what, avoid = (text.again, ()) if again and text.again else (text.what, text.avoid)
     return CautionView(text.signal, signal_word(text), text.name, what, avoid, happens)
 
@@ -111,12 +110,21 @@ def first_aid_of(texts: Iterable[CautionText]) -> tuple[AidAtFoot, ...]:
     """Return what to do after an accident with any of these; a sentence that several of them share is said once, for them together."""
     of: dict[str, list[str]] = {}
     for text in texts:
-        for sentence in aid_sentences(text.in_brief or " ".join(line for line in text.if_it_happens if line != say(RULES_FIRST))):
+        for sentence in aid_sentences(_aid_in_brief(text)):
             of.setdefault(sentence, []).append(text.name)
     together: dict[tuple[str, ...], list[str]] = {}
     for sentence, names in of.items():
         together.setdefault(tuple(names), []).append(sentence)
     return tuple(AidAtFoot(names, " ".join(sentences)) for names, sentences in together.items() if any(sentences))
+
+
+def _first_aid(text: CautionText) -> tuple[str, ...]:
+    first = say(RULES_FIRST)
+    return tuple(line for line in text.if_it_happens if line != first)
+
+
+def _aid_in_brief(text: CautionText) -> str:
+    return text.in_brief or " ".join(_first_aid(text))
 
 
 def calls_of(studio: Studio) -> tuple[Call, ...]:
@@ -242,11 +250,9 @@ class _Flow:
         shown = view_caution(text, in_brief=in_brief or self.is_at_foot(text), again=again)
         if self.is_at_foot(text):
             return replace(shown, if_it_happens=()) if had else shown
-        if not (text.again and text.in_brief):
+        if not (text.again and self.aid_at_foot):
             return shown
-        if self.aid_at_foot:
-            return replace(shown, in_few_words=f"{text.again} {text.in_brief}")
-        return replace(shown, shorter=view_caution(text, in_brief=True, again=True))
+        return replace(shown, in_few_words=f"{text.again} {_aid_in_brief(text)}")
 
     def is_at_foot(self, text: CautionText) -> bool:
         """Tell whether the first aid of a caution stands at the foot of each page."""

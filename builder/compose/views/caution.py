@@ -7,9 +7,8 @@ from dataclasses import dataclass
 class CautionView:
     """A caution. `signal` chooses its look, `word` is the signal word that is printed.
 
-    `also` are cautions of the same signal that share its frame, and its first aid. With `when_apart` it says what stands before on the same
-    page, and is left out there. `in_few_words` stands for all but its name where a sheet has no room; empty for what is never shortened.
-    `shorter` says it in a breath where its part goes on upon another page; None where it has no shorter words.
+    `also` are cautions of the same signal that share its frame, and its first aid. With `is_said` it stands before its part already, at the
+    head of each page of it. `in_few_words` stands for all but its name where a sheet has no room; empty for what is never shortened.
     """
 
     signal: str
@@ -19,20 +18,24 @@ class CautionView:
     avoid: tuple[str, ...]
     if_it_happens: tuple[str, ...]
     also: tuple["CautionView", ...] = ()
-    when_apart: bool = False
+    is_said: bool = False
     kind: str = "caution"
     in_few_words: str = ""
-    shorter: "CautionView | None" = None
+
+    @property
+    def each(self) -> tuple["CautionView", ...]:
+        """Return all that stand in its frame, itself first."""
+        return (self, *self.also)
 
     @property
     def names(self) -> tuple[str, ...]:
         """Return the names of all dangers that it speaks of."""
-        return (self.name, *(other.name for other in self.also))
+        return tuple(one.name for one in self.each)
 
     @property
     def dangers(self) -> tuple[str, ...]:
         """Return what it says of each danger: its name, what harms, and how to keep clear of it."""
-        return tuple(" ".join((f"{one.name}.", one.what, *one.avoid)) for one in (self, *self.also))
+        return tuple(" ".join((f"{one.name}.", one.what, *one.avoid)) for one in self.each)
 
 
 @dataclass(frozen=True)

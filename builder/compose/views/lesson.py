@@ -1,6 +1,8 @@
 """What `parts/steps.html` and `parts/flow.html` show."""
 
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import takewhile
 
 from builder.compose.views.caution import Call, CautionView
 
@@ -35,13 +37,22 @@ FlowBlock = ProseView | StepRun | CautionView
 
 
 @dataclass(frozen=True)
+class Under:
+    """Cautions that stand together, and all that they hold for, up to the last step of their part."""
+
+    cautions: tuple[CautionView, ...]
+    blocks: tuple["ProseView | StepRun | Under", ...]
+    kind: str = "under"
+
+
+@dataclass(frozen=True)
 class FlowPart:
     """A part of the lesson: who does it, as our key and in words, how long it takes, when (empty where it has no time), and its blocks.
 
     `by_the_clock` says who does it, and whether it fills the wait of another. `note` says for which pot its amounts are, where that needs
     saying, `weighed` what is weighed in it. `letter` is empty for what is done in class alone. `calls` are the numbers to
     call, for where it shows a caution. `goes_on` names it and its cautions at the head of a page onto which it runs. `length` is
-    `minutes` in few letters. With `continues` it is a piece of a part that no page holds, and not its first.
+    `minutes` in few letters.
     """
 
     title: str
@@ -57,12 +68,34 @@ class FlowPart:
     weighed: tuple[str, ...] = ()
     goes_on: str = ""
     length: str = ""
-    continues: bool = False
 
     @property
     def warns(self) -> tuple[tuple[str, str], ...]:
         """Return the cautions that stand in it, each once, as its signal word and what it is of."""
         return tuple(dict.fromkeys((block.word, block.name) for block in self.blocks if isinstance(block, CautionView)))
+
+    @property
+    def beneath(self) -> tuple[ProseView | StepRun | Under, ...]:
+        """Return the blocks, the steps that follow cautions beneath them; what follows the last step is beneath none."""
+        last = max((place for place, block in enumerate(self.blocks) if isinstance(block, StepRun)), default=-1)
+        return (*_beneath(self.blocks[: last + 1]), *_beneath(self.blocks[last + 1 :]))
+
+
+def _beneath(blocks: Sequence[FlowBlock]) -> Iterator[ProseView | StepRun | Under]:
+    for place, block in enumerate(blocks):
+        if isinstance(block, CautionView):
+            here = tuple(one for one in takewhile(lambda one: isinstance(one, CautionView), blocks[place:]) if isinstance(one, CautionView))
+            yield Under(here, tuple(_beneath(blocks[place + len(here) :])))
+            return
+        yield block
+
+
+@dataclass(frozen=True)
+class UnderOne:
+    """Parts that follow one another under the same cautions; among them again such as share more."""
+
+    cautions: tuple[CautionView, ...]
+    parts: tuple["FlowPart | UnderOne", ...]
 
 
 @dataclass(frozen=True)

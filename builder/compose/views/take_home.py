@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from builder.compose.views.caution import Call, CautionView
 from builder.compose.views.frame import Frame, Link
-from builder.compose.views.lesson import FlowPart, LessonFlow
+from builder.compose.views.lesson import FlowPart, LessonFlow, UnderOne
 from builder.compose.views.lye import LyeView
 
 
@@ -89,8 +89,8 @@ class TakeHomeView:
     `class_page` leads from a page of the site to its class. `danger` is the gravest caution of all. `first_aid` and `bench_html`, the bench
     from above, are for lye, empty without it. `label_open` says what is in it where no list can be printed yet; `label_rest` is the word of
     the region for scents where people add theirs to the list by hand, empty elsewhere. `cost` is what the batch costs, empty unless the
-    studio asks for it. `letters_of_others` say which parts of the class are not on it. `pages` are the parts in groups that share a page,
-    `runs_on` says whether one may run on over a page where that saves one. `times` say how long it takes, `cured` when soap is ready,
+    studio asks for it. `letters_of_others` say which parts of the class are not on it. `parts` are those of the flow, those
+    under the same cautions together. `times` say how long it takes, `cured` when soap is ready,
     which is the last of them. `mark_html` is the drawing of the recipe.
     """
 
@@ -113,8 +113,7 @@ class TakeHomeView:
     heat: tuple[str, ...]
     flow: LessonFlow
     letters_of_others: tuple[str, ...]
-    pages: tuple[tuple[FlowPart, ...], ...]
-    runs_on: bool
+    parts: tuple[FlowPart | UnderOne, ...]
     times: tuple[str, ...]
     cured: tuple[str, ...]
     danger: CautionView | None
