@@ -22,14 +22,6 @@ if TYPE_CHECKING:
     from pikepdf import Pdf
 
 
-def pages_of(pdf: bytes) -> int:
-    """Return the number of pages of a PDF."""
-    import pikepdf
-
-    with pikepdf.open(io.BytesIO(pdf)) as opened:
-        return len(opened.pages)
-
-
 def join(cover: bytes, sheets: Sequence[tuple[bytes, bool]]) -> bytes:
     """Put tagged PDFs of one size of paper behind a cover; each says whether its pages are pieces for themselves."""
     import pikepdf

@@ -19,6 +19,7 @@ from functools import cache
 from importlib import metadata
 from itertools import chain
 from pathlib import Path
+from typing import Any
 
 from builder import fonts, joined, pictures
 from builder.fonts.files import all_files
@@ -30,23 +31,24 @@ ENGINES = ("weasyprint", "pikepdf")
 
 @dataclass(frozen=True)
 class PressedSheet:
-    """A PDF and what the engine had to say about it. `opened` are the files that were opened for it, as "root/path", with their sums.
-
-    The sum is empty where there was no such file.
+    """A PDF with so many pages, and what the engine had to say about it. `opened` are the files that were opened for it, as "root/path",
+    with their sums: empty where there was no such file. Of a sheet that others are joined to `pages` are its own.
     """
 
     pdf: bytes
+    pages: int
     warnings: tuple[str, ...]
     opened: Mapping[str, str]
 
 
 @dataclass(frozen=True)
-class _Record:
-    """What is known of a sheet that was pressed: the sum of what goes into it, and what came out."""
+class Record:
+    """What is known of a sheet that was pressed: the sums of what goes into it and of the PDF, its pages, and what the engine said."""
 
     made_of: str
     opened: Mapping[str, str]
     pdf: str
+    pages: int
     warnings: tuple[str, ...]
 
 
@@ -57,7 +59,7 @@ class Kept:
         """Read what the last publication noted. `engine` is the sum of the engine, `roots` the folders that files may be opened in."""
         self._last, self._engine, self._roots, self._layouts = last, engine, roots, layout_folders
         self._before = _read(last / FILE)
-        self._now: dict[str, _Record] = {}
+        self._now: dict[str, Record] = {}
         self._styles: dict[str, str] = {}
 
     def find(self, document: Document, others: Sequence[str] = ()) -> PressedSheet | None:
@@ -65,7 +67,7 @@ class Kept:
 
         `others` are the sums of the sheets that are joined to it.
         """
-        record = self._before.get(_name(document))
+        record = self._before.get(_name(document.folder, document.path))
         if record is None or record.made_of != self._made_of(document, others):
             return None
         if any(self._sum_of(name) != known for name, known in record.opened.items()):
@@ -76,12 +78,17 @@ class Kept:
             return None
         if sum_of(pdf) != record.pdf:
             return None
-        self._now[_name(document)] = record
-        return PressedSheet(pdf, record.warnings, record.opened)
+        self._now[_name(document.folder, document.path)] = record
+        return PressedSheet(pdf, record.pages, record.warnings, record.opened)
 
     def note(self, document: Document, pressed: PressedSheet, others: Sequence[str] = ()) -> None:
         """Note a sheet that has just been pressed."""
-        self._now[_name(document)] = _Record(self._made_of(document, others), pressed.opened, sum_of(pressed.pdf), pressed.warnings)
+        made_of, pdf = self._made_of(document, others), sum_of(pressed.pdf)
+        self._now[_name(document.folder, document.path)] = Record(made_of, pressed.opened, pdf, pressed.pages, pressed.warnings)
+
+    def known(self, folder: str, path: str) -> Record | None:
+        """Return what is known of a sheet of this publication; None as long as there is none."""
+        return self._now.get(_name(folder, path))
 
     def write(self, folder: Path) -> None:
         """Write down for the next publication what this one is made of."""
@@ -161,13 +168,17 @@ def versions(*packages: str) -> Iterable[str]:
     return found.values()
 
 
-def _read(file: Path) -> Mapping[str, _Record]:
+def _read(file: Path) -> Mapping[str, Record]:
     try:
         read = json.loads(file.read_text(encoding="utf-8"))
-        return {str(name): _Record(one["made_of"], dict(one["opened"]), one["pdf"], tuple(one["warnings"])) for name, one in read.items()}
+        return {str(name): _record(one) for name, one in read.items()}
     except (OSError, ValueError, KeyError, TypeError, AttributeError):
         return {}
 
 
-def _name(document: Document) -> str:
-    return f"{document.folder}/{document.path}"
+def _record(one: Mapping[str, Any]) -> Record:
+    return Record(one["made_of"], dict(one["opened"]), one["pdf"], int(one["pages"]), tuple(one["warnings"]))
+
+
+def _name(folder: str, path: str) -> str:
+    return f"{folder}/{path}"

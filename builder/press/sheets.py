@@ -101,7 +101,7 @@ class Engine:
         )
         of_styles = (self._opened_by_styles[name] for name in document.styles)
         opened = dict(sorted({name: found for one in (self._opened, *of_styles) for name, found in one.items()}.items()))
-        return PressedSheet(pdf, tuple(f"{document.path}: {message}" for message in dict.fromkeys(told)), opened)
+        return PressedSheet(pdf, len(rendered.pages), tuple(f"{document.path}: {message}" for message in dict.fromkeys(told)), opened)
 
     def _render(self, sheet: Any, document: Document, *, to_be_kept: bool) -> Any:
         styles = [self._faces, *(self._style(name) for name in document.styles), *(() if to_be_kept else (self._of_uneven_columns,))]

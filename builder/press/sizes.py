@@ -4,18 +4,23 @@ A document that offers several sizes names them in `data-fits` on its body, the 
 do the rest. It gets the first in which every piece that wants one page takes one, and the whole no more pages than it wants. Where there is
 none, pieces run on in the last, and a whole that names its pages gets the first in which it takes no more of them than in the last. Nothing
 is ever cut off. What fits in one size fits in each smaller one of the same pieces: so a guess says where to begin, and what lies next to it
-is tried. For that `data-holds` says, size by size, how many letters a page holds as a rule: where that is wrong it takes time, and changes
-nothing.
+is tried. For that `data-holds` says, size by size, how many letters a page holds as a rule. By the same figures the height that a text takes
+in one size says what it takes in another: a size in which that is clearly too much is not tried.
 A body may say that it can be laid out more closely (`data-closer="may"`): that is tried where so much is empty that a page could be saved,
 and taken (`data-closer="is"`) where one is.
 """
 
 from collections.abc import Iterator
 from contextlib import contextmanager
+from math import ceil
 from typing import Any, Protocol
 
 from builder.press.fitting import most_pages, piece_runs_on, pieces_for_a_page
 from builder.press.private_names import in_columns, room_below
+
+
+# What a text takes in another size is known this closely by what it takes in one: more than so much of a page does not fit on it.
+CLEARLY_TOO_MUCH = 1.03
 
 
 class Render(Protocol):
@@ -51,11 +56,24 @@ class _Sizes:
         """Return the size that the sheet gets."""
         most = most_pages(self._body)
         last = len(self._names) - 1
-        found = self._first(self._guess(most), most, pieces=True)
+        needed = self._pages_needed(most)
+        found = None if needed else self._first(self._guess(most), most, pieces=True)
         if found is None and most is not None:
-            pages = len(self._try(last).pages)
+            pages = needed or len(self._try(last).pages)
             found = self._first(self._guess(pages), pages, pieces=False)
         return last if found is None else found
+
+    def _pages_needed(self, most: int | None) -> int | None:
+        """Return how many pages a sheet takes in the last size where these are clearly more than it wants; None where they may not be."""
+        if most is None or len(self._holds) < len(self._names) or 0 in self._holds:
+            return None
+        expected = ceil(_letters(self._body) / self._holds[-1])
+        if expected <= most:
+            return None
+        at = self._guess(expected)
+        pages = len(self.render(at).pages)
+        clearly = self._height(at, len(self._names) - 1) / CLEARLY_TOO_MUCH
+        return pages if most < pages == ceil(clearly) else None
 
     def render(self, size: int) -> Any:
         """Lay the sheet out in a size, which is then in use."""
@@ -86,11 +104,24 @@ class _Sizes:
         return at
 
     def _fits_too(self, size: int, most: int | None, pieces: bool) -> bool:
-        return not (pieces and self._cannot_fit(size)) and self._fits(size, most, pieces)
+        return not self._clearly_too_large(size, most) and not (pieces and self._cannot_fit(size)) and self._fits(size, most, pieces)
 
     def _fits(self, size: int, most: int | None, pieces: bool) -> bool:
         rendered = self._try(size)
         return (most is None or len(rendered.pages) <= most) and not (pieces and piece_runs_on(rendered, self._names[size]))
+
+    def _clearly_too_large(self, size: int, most: int | None) -> bool:
+        """Tell by how the next smaller size was laid out, where it was, that all of a sheet takes more pages than it may in this one."""
+        if size + 1 not in self._kept or size + 1 >= len(self._holds) or not self._holds[size]:
+            return False
+        pieces = self._pieces(size)
+        may_take = 1 if len(pieces) == 1 and _letters(pieces[0]) == _letters(self._body) else most
+        return may_take is not None and self._height(size + 1, size) > may_take * CLEARLY_TOO_MUCH
+
+    def _height(self, laid_out: int, size: int) -> float:
+        """Return how many pages a sheet should fill in a size, by what it fills in another, in which it was laid out to be kept."""
+        filled = sum(1 - room_below(page) for page in self._kept[laid_out].pages)
+        return filled * self._holds[laid_out] / self._holds[size]
 
     def _cannot_fit(self, size: int) -> bool:
         """Tell whether one of the two pieces with most to say takes more than a page even by itself, which is soon known."""

@@ -40,7 +40,7 @@ def _publish_blank(studio: Path, output: Path) -> list["Document"]:
     def blank(documents: Iterable["Document"], **_: object) -> Iterator[tuple["Document", PressedSheet]]:
         for document in documents:
             sheets.append(document)
-            yield document, PressedSheet(b"", (), {})
+            yield document, PressedSheet(b"", 1, (), {})
 
     def nothing(*_: object) -> Iterator[tuple["Document", PressedSheet, bool]]:
         return iter(())  # what joins sheets is of the pressing too

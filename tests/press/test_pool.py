@@ -98,7 +98,7 @@ def pressed_by_two(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Pressing:
         def press(_: Engine, document: Document) -> PressedSheet:
             if document.html == "3":
                 at_one()
-            return PressedSheet(document.html.encode(), (), {})
+            return PressedSheet(document.html.encode(), 1, (), {})
 
         monkeypatch.setattr(Engine, "press", press)
         return [sheet for _, sheet in pool.press_sheets(DOCUMENTS, tmp_path, (LAYOUTS,))]

@@ -12,11 +12,17 @@ NAMES = ["large", "middle", "small", "smallest"]
 
 
 class Page:
-    """A page that has been laid out, with the boxes on it."""
+    """A page that has been laid out, with the boxes on it, of whose height so much is filled."""
 
-    def __init__(self, *boxes: SimpleNamespace) -> None:
+    def __init__(self, *boxes: SimpleNamespace, filled: float = 0.01) -> None:
         self._page_box = self
         self._boxes = boxes
+        self.height = 1
+        end = SimpleNamespace(position_y=0, margin_height=lambda: filled)
+        self.children = [SimpleNamespace(children=[SimpleNamespace(children=[end])])]
+
+    def content_box_y(self) -> float:
+        return 0
 
     def descendants(self, *, placeholders: bool) -> tuple[SimpleNamespace, ...]:
         return () if placeholders else self._boxes
@@ -87,3 +93,43 @@ def test_a_piece_is_tried_by_itself_before_all_of_a_sheet_is() -> None:
     assert made == [("small", "Weigh it.Then stir."), ("large", "Weigh it.")]
     assert "".join(body.itertext()) == "Weigh it.Then stir."
     assert kept == [True, False]
+
+
+@pytest.mark.parametrize(
+    ("filled", "tried"),
+    # In size "small" two pages of 97 % and of so much are filled; in "middle" a page holds 1000 letters, where it holds 1250 in "small".
+    [(0.55, ["small", "middle"]), (0.67, ["small", "middle"]), (0.69, ["small"])],
+)
+def test_a_size_in_which_all_is_clearly_too_much_is_not_tried(filled: float, tried: list[str]) -> None:
+    body = ElementTree.Element("body", {"data-fits": "middle small", "data-fit": "middle", "data-most": "2", "data-holds": "1000 1250"})
+    body.text = "Weigh the oils. " * 140
+    made = []
+
+    def render(*, to_be_kept: bool) -> SimpleNamespace:
+        assert to_be_kept == (body.get("data-fit") == "small")
+        made.append(body.get("data-fit"))
+        box = SimpleNamespace(element=None, is_column=True)
+        pages = [Page(box, filled=0.97), Page(box, filled=filled)]
+        return SimpleNamespace(pages=pages if body.get("data-fit") == "small" else [*pages, Page(box)])
+
+    laid_out(body, render)
+    assert (body.get("data-fit"), made) == ("small", tried)
+
+
+@pytest.mark.parametrize(
+    ("filled", "tried"),
+    # In the last size 2.9 pages of "middle" become 2.32, which are three; 2.5 may become two, which only a layout can tell.
+    [(0.9, ["middle"]), (0.5, ["middle", "small"])],
+)
+def test_a_sheet_that_clearly_takes_a_page_more_than_it_wants_is_begun_with_that_page(filled: float, tried: list[str]) -> None:
+    names = {"data-fits": "large middle small", "data-fit": "large", "data-most": "2", "data-holds": "500 1000 1250"}
+    body = ElementTree.Element("body", names)
+    body.text = "Weigh the oils. " * 186
+    made = []
+
+    def render(*, to_be_kept: bool) -> SimpleNamespace:  # noqa: ARG001
+        made.append(body.get("data-fit"))
+        return SimpleNamespace(pages=[Page(filled=1.0), Page(filled=1.0), Page(filled=filled)])
+
+    laid_out(body, render)
+    assert (body.get("data-fit"), made) == ("middle", tried)

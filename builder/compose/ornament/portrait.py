@@ -4,7 +4,7 @@ Shares are those of the recipe before any scale rounds them, so that the mark of
 """
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import Enum
 from fractions import Fraction
 
@@ -57,12 +57,12 @@ class Portrait:
 
     recipe: str
     parts: tuple[Portion, ...]
-    forms: Mapping[Form, Fraction]
+    forms: Mapping[Form, Fraction] = field(hash=False)
     rounds: int
     scents: tuple[str, ...] = ()
     together: int = 0
     choices: int = 0
-    cards: tuple[Ingredient, ...] = ()
+    cards: tuple[Ingredient, ...] = field(default=(), hash=False)
     more: int = 0
 
     @property

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from enum import Enum
+from functools import lru_cache
 from html import escape
 
 from builder.compose.ornament.colouring import flower_to_colour
@@ -32,6 +33,7 @@ def mark(portrait: Portrait, side: float, look: Look = Look.LINES) -> str:
     )
 
 
+@lru_cache(maxsize=256)  # A recipe has one mark in every size of batch, and stands on many documents.
 def flower_in(portrait: Portrait, side: float, look: Look, *, has_veins: bool = True) -> str:
     """Return what is drawn in the square of a mark, without the element around it."""
     colouring = look is Look.TO_COLOUR_IN

@@ -92,7 +92,7 @@ def shortest_digits(value: Fraction, places: int) -> str:
 
 
 def _in_digits(value: Fraction, places: int) -> str:
-    scaled = floor(abs(value) * 10**places + Fraction(1, 2))
+    scaled = (2 * abs(value.numerator) * 10**places + value.denominator) // (2 * value.denominator)  # half a digit is rounded up
     whole, rest = divmod(scaled, 10**places)
     digits = f"{whole:,}".replace(",", NBSP) if whole >= 10_000 else str(whole)
     sign = MINUS if value < 0 and scaled else ""
