@@ -208,19 +208,29 @@ def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress:
     With a stop about anything else nothing is written, unless only what is sound is wanted.
     """
     from builder.compose.publication import compose_documents
-    from builder.press import missing_pdf_engine, press_publication
+    from builder.press import missing_pdf_engine, press_publication, presses_of
 
-    outcome = check(folder, on=on, output=output)
-    studio, held = outcome.studio, outcome.held
-    writes = studio is not None and (not outcome.stops or held.only_labels or (only_sound and outcome.sheets and not held.everything))
-    if studio is None or not writes:
-        return outcome
-    with speaking(studio.speaks.messages):
-        publication = compose_documents(*_editions(folder, studio, outcome, on, with_pdf=missing_pdf_engine() is None))
-    progress.start(len(publication.documents))
-    pressed = press_publication(
-        publication, studio_folder=folder, layout_folders=layouts_of(folder), output=output, progress=progress.step, waits=progress.wait
-    )
+    with_pdf = missing_pdf_engine() is None
+    with presses_of(folder, layouts_of(folder)) as presses:
+        if with_pdf:
+            presses.start_early()
+        outcome = check(folder, on=on, output=output)
+        studio, held = outcome.studio, outcome.held
+        writes = studio is not None and (not outcome.stops or held.only_labels or (only_sound and outcome.sheets and not held.everything))
+        if studio is None or not writes:
+            return outcome
+        with speaking(studio.speaks.messages):
+            publication = compose_documents(*_editions(folder, studio, outcome, on, with_pdf=with_pdf))
+        progress.start(len(publication.documents))
+        pressed = press_publication(
+            publication,
+            studio_folder=folder,
+            layout_folders=layouts_of(folder),
+            output=output,
+            progress=progress.step,
+            waits=progress.wait,
+            presses=presses,
+        )
     return replace(outcome, pressed=pressed)
 
 

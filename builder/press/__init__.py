@@ -1,10 +1,14 @@
 """Documents to files. The only stage that writes, and it computes nothing."""
 
+from __future__ import annotations
+
 from collections.abc import Callable, Iterator, Sequence
+from contextlib import AbstractContextManager, nullcontext
 from dataclasses import dataclass
-from functools import cache, partial
+from functools import cache
 from pathlib import Path, PurePosixPath
 from tempfile import TemporaryDirectory
+from typing import TYPE_CHECKING
 
 from builder.fonts.files import only_our_fonts
 from builder.model.document import Document, Folder, Publication
@@ -16,7 +20,10 @@ from builder.press.logo import logo_as_photograph
 from builder.press.twins import with_twins, write_twins
 from builder.press.weight import refuse_heavy_pages
 
-__all__ = ["PressOutcome", "missing_pdf_engine", "press_one", "press_publication", "press_some", "press_to_folder"]
+if TYPE_CHECKING:
+    from builder.press.pool import Presses
+
+__all__ = ["PressOutcome", "missing_pdf_engine", "press_one", "press_publication", "press_some", "press_to_folder", "presses_of"]
 
 
 @dataclass(frozen=True)
@@ -40,10 +47,12 @@ def press_publication(
     output: Path,
     progress: Callable[[str], None],
     waits: Callable[[], None] = lambda: None,
+    presses: Presses | None = None,
 ) -> PressOutcome:
     """Write a publication to an output folder, which is replaced as a whole.
 
-    `progress` hears where each document lies; `waits` is called where another run is writing to the same folder. Raises FolderError.
+    `progress` hears where each document lies; `waits` is called where another run is writing to the same folder. `presses` are those of
+    the studio where they are ready (`presses_of`). Raises FolderError.
     """
     pages = [document for document in publication.documents if not document.path.endswith(".pdf")]
     sheets = [document for document in publication.documents if document.path.endswith(".pdf")]
@@ -59,7 +68,7 @@ def press_publication(
             write_document(building.folder, made_file, made_file.content)
         refuse_heavy_pages(building.folder)
         twins = tuple(write_twins(building.folder, with_twins(publication.documents), studio_folder, layout_folders, pictures))
-        pdf_missing, warnings, kept = _press_sheets(building, sheets, studio_folder, layout_folders, progress)
+        pdf_missing, warnings, kept = _press_sheets(building, sheets, studio_folder, layout_folders, progress, presses)
         with only_our_fonts(building.scratch):
             _draw_pictures(building, publication, studio_folder, layout_folders, pictures)
         pictures.write(building.folder)
@@ -85,6 +94,13 @@ def missing_pdf_engine() -> str | None:
 
     with TemporaryDirectory(prefix="fonts-") as folder, only_our_fonts(Path(folder)):
         return missing_engine()
+
+
+def presses_of(studio_folder: Path, layout_folders: tuple[Path, ...]) -> AbstractContextManager[Presses]:
+    """Return what presses the sheets of a studio, for as long as this lasts."""
+    from builder.press.pool import presses
+
+    return presses(studio_folder, layout_folders)
 
 
 def press_one(document: Document, studio_folder: Path, layout_folders: tuple[Path, ...]) -> bytes:
@@ -119,16 +135,21 @@ def press_to_folder(documents: Sequence[Document], *, studio_folder: Path, layou
 
 
 def _press_sheets(
-    building: Building, sheets: list[Document], studio_folder: Path, layout_folders: tuple[Path, ...], progress: Callable[[str], None]
+    building: Building,
+    sheets: list[Document],
+    studio_folder: Path,
+    layout_folders: tuple[Path, ...],
+    progress: Callable[[str], None],
+    ready: Presses | None,
 ) -> tuple[str | None, tuple[str, ...], int]:
     from builder.press.packs import press_packs
-    from builder.press.pool import press_sheets
+    from builder.press.pool import presses
     from builder.press.sheets import missing_engine, roots_of, system_libraries
 
     if not sheets:
         return None, (), 0
     warnings: list[str] = []
-    with only_our_fonts(building.scratch):
+    with only_our_fonts(building.scratch), nullcontext(ready) if ready else presses(studio_folder, layout_folders) as pressing:
         missing = missing_engine()
         if missing is not None:
             return missing, (), 0
@@ -137,15 +158,14 @@ def _press_sheets(
         as_they_were = [(document, pressed) for document in plain if (pressed := kept.find(document))]
         found = {(document.folder, document.path) for document, _ in as_they_were}
         anew = [document for document in plain if (document.folder, document.path) not in found]
-        press = partial(press_sheets, studio_folder=studio_folder, layout_folders=layout_folders)
 
         def made() -> Iterator[tuple[Document, PressedSheet, bool]]:
             yield from ((document, pressed, True) for document, pressed in as_they_were)
-            for document, pressed in press(anew):
+            for document, pressed in pressing.press(anew):
                 kept.note(document, pressed)
                 yield document, pressed, False
             # What is joined to others waits until all of them are there.
-            yield from press_packs([one for one in sheets if one.joined], building.folder, kept, press)
+            yield from press_packs([one for one in sheets if one.joined], building.folder, kept, pressing.press)
 
         as_before = 0
         for document, pressed, is_kept in made():

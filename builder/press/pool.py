@@ -6,16 +6,21 @@ the memory of the machine holds, where the system tells how much that is. A proc
 
 Decided: each process has a pipe of its own, and nothing is shared: no queue, no lock, no thread of this process. Why: whenever the run is
 stopped they are killed in the midst of what they do, and nothing is left that anybody waits for.
+
+Decided: where processes are forked, a publication starts them before it reads anything. Why: a forked process holds all that the one held
+that it came from, and that grows with the studio.
 """
 
 import gc
 import os
 import signal
 import sys
+import tempfile
 import threading
 import traceback
 from collections.abc import Iterator, Sequence
-from contextlib import contextmanager, suppress
+from contextlib import ExitStack, contextmanager, suppress
+from functools import cached_property
 from multiprocessing import Pipe, get_all_start_methods, get_context, parent_process
 from multiprocessing.connection import Connection, wait
 from pathlib import Path
@@ -31,19 +36,49 @@ FEWEST_FOR_A_PROCESS = 2 if START == "fork" else 16
 MEMORY_OF_A_PROCESS = 300_000_000
 
 
-def press_sheets(
-    documents: Sequence[Document], studio_folder: Path, layout_folders: tuple[Path, ...]
-) -> Iterator[tuple[Document, PressedSheet]]:
-    """Make the PDF of each document, in any order, each as soon as it is done. Raises FolderError where a process ends before its sheet."""
-    processes = min(_cores(), _held_by_memory(), len(documents) // FEWEST_FOR_A_PROCESS)
-    if processes > 1:
-        longest_first = sorted(documents, key=lambda document: (-len(document.html), document.path))
-        with _started(processes, studio_folder, layout_folders) as presses:
-            yield from _shared_out(longest_first, presses)
-    elif documents:
-        engine = Engine(studio_folder, layout_folders)
-        for document in documents:
-            yield document, engine.press(document)
+class Presses:
+    """What presses the sheets of one studio: processes that are started when there is first enough for them, and go with the `stack`."""
+
+    def __init__(self, studio_folder: Path, layout_folders: tuple[Path, ...], stack: ExitStack) -> None:
+        """Set up for a studio, whose pictures sheets may show, and for the folders that hold styles."""
+        self._folders = studio_folder, layout_folders
+        self._stack = stack
+        self._started: list[Connection] = []
+
+    def start_early(self) -> None:
+        """Start them now where they are forked: they hold what this process holds now, and nothing that it reads later."""
+        if START == "fork":
+            self._start(sys.maxsize)
+
+    def press(self, documents: Sequence[Document]) -> Iterator[tuple[Document, PressedSheet]]:
+        """Make the PDF of each document, in any order, each as soon as it is done.
+
+        Raises FolderError where a process ends before its sheet.
+        """
+        paying = len(documents) // FEWEST_FOR_A_PROCESS
+        self._start(paying)
+        if min(paying, len(self._started)) > 1:
+            longest_first = sorted(documents, key=lambda document: (-len(document.html), document.path))
+            yield from _shared_out(longest_first, self._started[:paying])
+        else:
+            for document in documents:
+                yield document, self._engine.press(document)
+
+    def _start(self, most: int) -> None:
+        number = min(_cores(), _held_by_memory(), most)
+        if number > 1 and not self._started:
+            self._started = self._stack.enter_context(_started(number, *self._folders))
+
+    @cached_property
+    def _engine(self) -> Engine:
+        return Engine(*self._folders)
+
+
+@contextmanager
+def presses(studio_folder: Path, layout_folders: tuple[Path, ...]) -> Iterator[Presses]:
+    """Give what presses the sheets of a studio; in the end its processes are killed, whatever they are at."""
+    with ExitStack() as stack:
+        yield Presses(studio_folder, layout_folders, stack)
 
 
 @contextmanager
@@ -75,7 +110,7 @@ def _shared_out(documents: Sequence[Document], presses: Sequence[Connection]) ->
     try:
         while True:
             for press, document in zip(idle, left, strict=False):
-                press.send(document)
+                press.send((_of_this_run(), document))
                 pressing[press] = document
             yield from done
             if not pressing:
@@ -104,10 +139,19 @@ def _press_what_comes(documents: Connection, studio_folder: Path, layout_folders
     # What is here stays to the end: the collector need not look at it again and again.
     gc.freeze()
     gc.set_threshold(50_000, 20, 20)
-    engine = Engine(studio_folder, layout_folders)
     with suppress(EOFError, ConnectionError):
+        of_this_run, document = documents.recv()
+        os.environ.update(of_this_run)
+        tempfile.tempdir = of_this_run.get("TMPDIR")
+        engine = Engine(studio_folder, layout_folders)
         while True:
-            documents.send(_answer(engine, documents.recv()))
+            documents.send(_answer(engine, document))
+            _, document = documents.recv()
+
+
+def _of_this_run() -> dict[str, str]:
+    """Return where this run has its fonts and what it puts aside, which a process that was started before it does not know."""
+    return {name: os.environ[name] for name in ("FONTCONFIG_FILE", "TMPDIR") if name in os.environ}
 
 
 def _answer(engine: Engine, document: Document) -> PressedSheet | Exception:

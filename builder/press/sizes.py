@@ -4,8 +4,8 @@ A document that offers several sizes names them in `data-fits` on its body, the 
 do the rest. It gets the first in which every piece that wants one page takes one, and the whole no more pages than it wants. Where there is
 none, pieces run on in the last, and a whole that names its pages gets the first in which it takes no more of them than in the last. Nothing
 is ever cut off. What fits in one size fits in each smaller one of the same pieces: so a guess says where to begin, and what lies next to it
-is tried. For that `data-holds` says, size by size, how many letters a page holds as a rule. By the same figures the height that a text takes
-in one size says what it takes in another: a size in which that is clearly too much is not tried.
+is tried. For that `data-holds` says, size by size, how many letters a page holds as a rule. By these figures the height that a text takes
+in one size also says what it takes in another: a size in which that is clearly too much is not tried.
 A body may say that it can be laid out more closely (`data-closer="may"`): that is tried where so much is empty that a page could be saved,
 and taken (`data-closer="is"`) where one is.
 """
@@ -17,7 +17,6 @@ from typing import Any, Protocol
 
 from builder.press.fitting import most_pages, piece_runs_on, pieces_for_a_page
 from builder.press.private_names import in_columns, room_below
-
 
 # What a text takes in another size is known this closely by what it takes in one: more than so much of a page does not fit on it.
 CLEARLY_TOO_MUCH = 1.03

@@ -37,7 +37,7 @@ def _publish_blank(studio: Path, output: Path) -> list["Document"]:
     sheets: list[Document] = []
     shutil.rmtree(output, ignore_errors=True)  # nothing is taken from an earlier publication
 
-    def blank(documents: Iterable["Document"], **_: object) -> Iterator[tuple["Document", PressedSheet]]:
+    def blank(_: object, documents: Iterable["Document"]) -> Iterator[tuple["Document", PressedSheet]]:
         for document in documents:
             sheets.append(document)
             yield document, PressedSheet(b"", 1, (), {})
@@ -45,7 +45,7 @@ def _publish_blank(studio: Path, output: Path) -> list["Document"]:
     def nothing(*_: object) -> Iterator[tuple["Document", PressedSheet, bool]]:
         return iter(())  # what joins sheets is of the pressing too
 
-    with patch.object(pool, "press_sheets", blank), patch.object(packs, "press_packs", nothing):
+    with patch.object(pool.Presses, "press", blank), patch.object(packs, "press_packs", nothing):
         pipeline.publish(studio, output, on=date.fromisoformat(TODAY), only_sound=False, progress=_Silent())
     return sheets
 

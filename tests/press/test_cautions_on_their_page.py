@@ -14,7 +14,7 @@ import pytest
 from builder.fonts.files import only_our_fonts
 from builder.library import LAYOUTS
 from builder.model.document import Document
-from builder.press.pool import press_sheets
+from builder.press.pool import presses
 from tests.composing import of_example
 from tests.press.cautions_read import StepRead, steps_read
 from tests.published import EXAMPLE
@@ -41,8 +41,8 @@ def named(kind: str, parts: tuple[str, ...]) -> list[Document]:
 
 def read(kind: str, parts: tuple[str, ...]) -> list[StepRead]:
     sheets = named(kind, parts)
-    with TemporaryDirectory() as folder, only_our_fonts(Path(folder)):
-        pressed = list(press_sheets(sheets, EXAMPLE, (LAYOUTS,)))
+    with TemporaryDirectory() as folder, only_our_fonts(Path(folder)), presses(EXAMPLE, (LAYOUTS,)) as ready:
+        pressed = list(ready.press(sheets))
     found = [step for one, made in pressed for step in steps_read(made.pdf, one.html, HEADS[kind])]
     assert len(found) > 20
     return found
@@ -74,7 +74,7 @@ def test_a_caution_that_stands_on_the_page_before_is_seen() -> None:
     """The reading itself: of a sheet pressed as a part runs on anywhere, it has to tell what its pages lack."""
     (sheet,) = named(HOME, ("gallon-jug-lotion--4",))
     split = "<style>.part, .under, .over, .beneath { display: block; break-inside: auto } .beneath { break-before: page }</style></head>"
-    with TemporaryDirectory() as folder, only_our_fonts(Path(folder)):
+    with TemporaryDirectory() as folder, only_our_fonts(Path(folder)), presses(EXAMPLE, (LAYOUTS,)) as ready:
         html = sheet.html.replace("</head>", split)
-        ((_, made),) = press_sheets([Document(sheet.folder, sheet.path, html, sheet.styles)], EXAMPLE, (LAYOUTS,))
+        ((_, made),) = ready.press([Document(sheet.folder, sheet.path, html, sheet.styles)])
     assert lacking(steps_read(made.pdf, html, HEADS[HOME]))

@@ -46,7 +46,8 @@ def tell(presses):
 
 pool.wait = tell
 if __name__ == "__main__":
-    list(pool.press_sheets(documents, Path(sys.argv[1]), (LAYOUTS,)))
+    with pool.presses(Path(sys.argv[1]), (LAYOUTS,)) as presses:
+        list(presses.press(documents))
 """
 DOCUMENTS = [Document(Folder.PRINT, f"{number}.pdf", str(number)) for number in range(5)]
 NEEDS_FORK = pytest.mark.skipif("fork" not in get_all_start_methods(), reason="a process that is spawned knows of no patch")
@@ -101,7 +102,8 @@ def pressed_by_two(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Pressing:
             return PressedSheet(document.html.encode(), 1, (), {})
 
         monkeypatch.setattr(Engine, "press", press)
-        return [sheet for _, sheet in pool.press_sheets(DOCUMENTS, tmp_path, (LAYOUTS,))]
+        with pool.presses(tmp_path, (LAYOUTS,)) as presses:
+            return [sheet for _, sheet in presses.press(DOCUMENTS)]
 
     return pressed
 

@@ -26,7 +26,7 @@ from pdfplumber.pdf import PDF
 from builder.fonts.files import only_our_fonts
 from builder.library import LAYOUTS
 from builder.model.document import Document
-from builder.press.pool import press_sheets
+from builder.press.pool import presses
 from tests.composing import of_example
 from tests.making import sure
 from tests.press.cautions_read import squeezed, texts_of_pages
@@ -57,8 +57,8 @@ def documents(kind: str) -> dict[str, Document]:
 @cache
 def pressed(kind: str, name: str) -> bytes:
     document = documents(kind)[name]
-    with TemporaryDirectory() as folder, only_our_fonts(Path(folder)):
-        ((_, made),) = press_sheets([document], EXAMPLE, (LAYOUTS,))
+    with TemporaryDirectory() as folder, only_our_fonts(Path(folder)), presses(EXAMPLE, (LAYOUTS,)) as ready:
+        ((_, made),) = ready.press([document])
     assert made.warnings == ()
     return made.pdf
 
