@@ -19,7 +19,7 @@ from builder.compose.publication import compose_documents, editions
 from builder.fonts.files import only_our_fonts
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
-from builder.press.pool import press_sheets
+from builder.press.pool import presses
 from tests.browser import Browser
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 from tests.compose.test_machines import PLACE
@@ -115,8 +115,8 @@ def test_the_class_has_its_title_everywhere(documents: list[Document]) -> None:
 def test_on_paper_the_title_is_text(composed: list[Document], tmp_path: Path) -> None:
     """Letters that our fonts lack are told; all others are printed as they are written, and the file has the whole title."""
     (sheet,) = [one for one in composed if one.path.endswith("teacher.pdf")]
-    with only_our_fonts(tmp_path):
-        ((_, made),) = press_sheets([sheet], tmp_path, (LAYOUTS,))
+    with only_our_fonts(tmp_path), presses(tmp_path, (LAYOUTS,)) as ready:
+        ((_, made),) = ready.press([sheet])
     assert made.warnings and all("font" in warning for warning in made.warnings)
     with pikepdf.open(io.BytesIO(made.pdf)) as pdf:
         assert TITLE in str(pdf.docinfo["/Title"])
