@@ -21,6 +21,7 @@ import traceback
 from collections.abc import Iterator, Sequence
 from contextlib import ExitStack, contextmanager, suppress
 from functools import cached_property
+from itertools import count
 from multiprocessing import Pipe, get_all_start_methods, get_context, parent_process
 from multiprocessing.connection import Connection, wait
 from pathlib import Path
@@ -32,6 +33,8 @@ from builder.press.sheets import Engine
 
 START = "fork" if "fork" in get_all_start_methods() and os.uname().sysname == "Linux" else "spawn"
 FEWEST_FOR_A_PROCESS = 2 if START == "fork" else 16
+# So many sheets leave 50 MB behind that the collector would let lie for long.
+SHEETS_TO_A_COLLECTION = 10
 # Bytes that a process may come to need: those of the example need 220 MB.
 MEMORY_OF_A_PROCESS = 300_000_000
 
@@ -144,8 +147,10 @@ def _press_what_comes(documents: Connection, studio_folder: Path, layout_folders
         os.environ.update(of_this_run)
         tempfile.tempdir = of_this_run.get("TMPDIR")
         engine = Engine(studio_folder, layout_folders)
-        while True:
+        for number in count(1):
             documents.send(_answer(engine, document))
+            if not number % SHEETS_TO_A_COLLECTION:
+                gc.collect()
             _, document = documents.recv()
 
 
