@@ -104,12 +104,17 @@ def test_more_than_is_usual_is_left_to_the_law_where_it_speaks() -> None:
     assert levels(find_preservative_amounts(seen_in("EU", formula, ours))) == []
 
 
-# What is preserved and not tested keeps six months, water without a preservative seven days (common practice, no source).
+# What is preserved and not tested keeps six months, water without a preservative seven days (common practice, no source). By the calendar
+# six months are 181 to 184 days (July to December), so that half a year in weeks is not longer than they are.
 @pytest.mark.parametrize(
     ("keeps", "preserved", "found"),
     [
         ("6 months", True, 0),
         ("7 months", True, 1),
+        ("26 weeks", True, 0),
+        ("27 weeks", True, 1),
+        ("184 days", True, 0),
+        ("185 days", True, 1),
         ("7 days", False, 0),
         ("8 days", False, 1),
         ("6 months", False, 1),

@@ -5,7 +5,6 @@ Decided: what holds water keeps six months without a test. Why: challenge tests 
 
 import re
 from collections.abc import Iterator
-from datetime import date
 
 from builder.check.formula.formulas import Formula, Part, formulas_of
 from builder.check.keeping.low_risk import measurable
@@ -132,4 +131,4 @@ def _keeps(formula: Formula, studio: Studio) -> Iterator[Finding]:
 
 def _is_longer(keeps: str, most: Durability) -> bool:
     found = durability_in(keeps)
-    return found is not None and found.after(date.min) > most.after(date.min)
+    return found is not None and found.is_longer_than(most)

@@ -14,7 +14,6 @@ the stop can be accepted.
 """
 
 from collections.abc import Iterator
-from datetime import date
 
 from builder.check.figure_words import inside, range_of
 from builder.check.keeping.low_risk import grows_nothing, least_activity, only_low_risk
@@ -99,7 +98,7 @@ def _keeps_by_itself(fat: Ingredient, studio: Studio) -> bool:
 def _keeps_long(recipe: Recipe, studio: Studio) -> bool:
     """Tell whether a product is to keep for longer than a small batch with water usually does."""
     keeps = durability_in(recipe.keeps)
-    return keeps is not None and keeps.after(date.min) > Durability(int(studio.constants[OIL_IN_WATER].typical), 0).after(date.min)
+    return keeps is not None and keeps.is_longer_than(Durability(int(studio.constants[OIL_IN_WATER].typical), 0))
 
 
 def _water_gets_in(recipe: Recipe, cards: list[tuple[Ingredient, Place]], studio: Studio) -> Iterator[Finding]:
