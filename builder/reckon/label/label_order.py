@@ -156,7 +156,7 @@ class Order:
             difference, excess = NOTHING, -untouched
             for polytopes in parts:
                 vertices = [part.vertex(multiplier) for part in polytopes]
-                one = max(vertices, key=lambda vertex: (vertex[1], vertex[0]) if multiplier is None else vertex[0] + multiplier * vertex[1])
+                one = max(vertices, key=lambda vertex: vertex[1] if multiplier is None else vertex[0] + multiplier * vertex[1])
                 difference, excess = difference + one[0], excess + one[1]
             return Vertex(difference, excess)
 
