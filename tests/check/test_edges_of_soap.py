@@ -5,6 +5,7 @@ from fractions import Fraction
 
 import pytest
 
+from builder.check.batches import Batch
 from builder.check.dose.doses_high import find_high_doses
 from builder.check.lye.lye_during_the_cook import find_lye_left_during_the_cook
 from builder.check.lye.lye_rounding import find_superfat_moved_by_rounding
@@ -13,9 +14,11 @@ from builder.check.lye.superfat_as_answer import find_unusual_superfat
 from builder.model.place import NOWHERE, Name
 from builder.model.recipe.product import Contact
 from builder.model.recipe.recipe import Choice
-from tests.check.test_at_the_edge import batch, levels, mixed
+from builder.model.recipe.size import OilsSize
+from builder.model.subject import WholeRecipe
+from tests.check.test_at_the_edge import batch, levels, mixed, of_kind
 from tests.check.test_edges_of_lye import COOKED, seen
-from tests.making import card, lye, share, soap, told
+from tests.making import card, grams, lye, scale, share, soap, told, worked
 from tests.reckon.test_guests import STUDIO
 
 CLAY = card("our clay", in_soap=(1, 2))
@@ -30,6 +33,15 @@ def with_clay(percent: str, chosen: str = "") -> list[str]:
 @pytest.mark.parametrize(("percent", "found"), [("2", 0), ("1.999", 0), ("2.01", 1)])
 def test_a_soap_bears_what_is_usual_of_its_oils(percent: str, found: int) -> None:
     assert with_clay(percent) == ["too-much-in-soap caution"] * found
+
+
+# 2.004 % of 500 g are 10.02 g; the scale divides 0.1 g, and what is weighed is 10.0 g: no more than the usual 2 %. 2.02 % are 10.1 g.
+@pytest.mark.parametrize(("percent", "found"), [("2.004", 0), ("2.02", 1)])
+def test_a_soap_bears_what_is_weighed_for_it(percent: str, found: int) -> None:
+    bar, stock = soap({"olive oil": 100}, lye(), {"our clay": percent}), {**STUDIO.ingredients, "our clay": CLAY}
+    made = worked(bar, of_kind(Contact.RINSE_OFF), OilsSize(grams(500)), stock, [scale("0.1")], STUDIO.constants)
+    one = Batch("a batch", WholeRecipe("test"), made, made.own, STUDIO.constants, cards=stock)
+    assert levels(find_too_much_in_soap(one)) == ["too-much-in-soap caution"] * found
 
 
 # By hand: 1000 g of olive oil take about 128 g of lye and 260 g of water, so that 1 % of a portion is about 1.39 % of its oils.

@@ -21,6 +21,8 @@ LESSON = "classes/one-lotion/lesson.md"
         ("Add 0.5 % of lavender oil.", False),
         ("Add 0.51 % of lavender oil.", True),
         ("Do not add 9 drops of lavender.", False),
+        ("Stir it until it is smooth; then add 8 drops of lavender.", False),
+        ("Stir it until it is smooth; then add 9 drops of lavender.", True),
         ("Will 9 drops of lavender do?", False),
     ],
 )

@@ -44,3 +44,13 @@ def test_what_is_published_of_an_oil_is_asked_for_above_the_threshold(contact: C
 def test_scents_of_which_nothing_is_stated_are_asked_about_where_they_come_to_more(percent: str, found: int) -> None:
     two = [exactly(scent(name), percent) for name in ("one", "two")]
     assert len(list_ingredients([exactly(STUDIO.ingredients["water"], 99), *two], labelling("EU")).without_statement) == found
+
+
+# A tenth of the whole is a scent of which 20 to 40 % are linalool: 2 to 4 % of the whole, which may be more or less than the 3 % of oil.
+def test_an_allergen_comes_to_what_its_statement_leaves_open() -> None:
+    stated = exactly(scent("our scent", {"Linalool": (20, "40")}), 10)
+    parts = [exactly(STUDIO.ingredients["water"], 87), stated, exactly(STUDIO.ingredients["sunflower oil"], 3)]
+    listed = list_ingredients(parts, labelling("EU"))
+    (linalool,) = (one for one in listed.entries if one.is_allergen)
+    assert (linalool.least, linalool.most) == (Fraction(2, 100), Fraction(4, 100))
+    assert [sorted(pair) for pair in listed.open_pairs] == [["Linalool", "sunflower oil"]]

@@ -78,6 +78,18 @@ def test_water_is_not_counted_and_fatty_alcohols_are() -> None:
     assert shown == [[("oil", Fraction(2, 3)), ("alcohol", Fraction(1, 3))], [("tween", ONE)]]
 
 
+# PMC3969497, table I, read: 53.3 % of polysorbate 80 (HLB 15) with sorbitan oleate (4.3) come to 10; here 4 parts of 10 are of the first.
+@pytest.mark.parametrize("turned", [False, True])
+def test_the_pair_of_a_batch_is_told_with_the_share_of_the_higher(*, turned: bool) -> None:
+    high, low = (line(name, share, kind=IngredientKind.EMULSIFIER, hlb=hlb) for name, share, hlb in (("high", 4, 15), ("low", 6, "4.3")))
+    rest = [line("water", 70, CountsAs.WATER), line("oil", 20, CountsAs.FAT, required_hlb=10)]
+    emulsion = sure(reckon_emulsion([*rest, low, high] if turned else [*rest, high, low]))
+    assert [one.name for one in emulsion.emulsifiers] == ["high", "low"]
+    assert float(sure(emulsion.share_of_first)) == pytest.approx(0.533, abs=0.0006)
+    # By hand: 0.4 x 15 + 0.6 x 4.3.
+    assert emulsion.has == Fraction("8.58")
+
+
 def paste(water: int, powder: int) -> list[Line]:
     return [
         line("water", water, CountsAs.WATER, IngredientKind.WATER),

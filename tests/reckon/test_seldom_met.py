@@ -19,7 +19,7 @@ from builder.reckon.label.ingredient_list import list_ingredients
 from builder.reckon.label.label_order import MOST_WAYS, Order, Source
 from builder.reckon.label.shares import Vertex, most_of, optimum_at, walk_to_the_constraint
 from builder.reckon.supplies.shelf import open_shelf
-from tests.making import card, grams, lye, phase, recipe, scale, share, soap, worked
+from tests.making import card, figures, grams, lye, phase, recipe, scale, share, soap, worked
 from tests.reckon.test_guests import STUDIO
 from tests.reckon.test_ingredient_list import exactly, labelling
 from tests.reckon.test_supplies import pack
@@ -130,12 +130,17 @@ def test_a_pack_of_containers_by_weight_tells_no_number() -> None:
 
 
 # By hand: where half of the mol of a lye are potassium hydroxide, half of the lactic acid becomes potassium lactate, C3H5KO3, 128.17 g/mol,
-# and half sodium lactate, C3H5NaO3, 112.06 g/mol (atomic weights of IUPAC): 128.17 / 112.06 = 1.1438 times as much of the first.
+# and half sodium lactate, C3H5NaO3, 112.06 g/mol (atomic weights of IUPAC). The acid is one of 88 %, C3H6O3, 90.08 g/mol.
 def test_the_salts_of_an_acid_are_divided_by_mol_and_not_by_weight() -> None:
+    oil = STUDIO.ingredients["olive oil"]
+    here = replace(STUDIO, ingredients={**STUDIO.ingredients, "olive oil": replace(oil, figures={"saponification": figures(190)})})
     alkalis = {"sodium hydroxide": 50, "potassium hydroxide": 50}
-    bar = soap({"olive oil": 70, "coconut oil": 30}, lye(alkalis, superfat=5), {"lactic acid": 2})
+    bar = soap({"olive oil": 100}, lye(alkalis, superfat=5, purity=100), {"lactic acid": 2})
     cure = Cure("6 weeks", share(0), "ten bars weighed")
-    one = reckon_recipe(STUDIO, replace(bar, product="cold-process soap", listed=ListedAs.MADE, cure=cure), TotalSize(grams(100_000)))
+    one = reckon_recipe(here, replace(bar, product="cold-process soap", listed=ListedAs.MADE, cure=cure), TotalSize(grams(100_000)))
+    (acid,) = (w.mass.grams for w in one.grams.weighed if w.line.ingredient.key == "lactic acid")
     (variant,) = one.own.variants
     held = {entry.inci: entry.most for entry in variant.ingredients.entries}
-    assert float(held["Potassium Lactate"] / held["Sodium Lactate"]) == pytest.approx(128.17 / 112.06, rel=0.001)
+    half = float(acid) * 0.88 / 90.08 / 2
+    assert float(held["Potassium Lactate"]) == pytest.approx(half * 128.17 / 100_000, rel=0.001)
+    assert float(held["Sodium Lactate"]) == pytest.approx(half * 112.06 / 100_000, rel=0.001)

@@ -58,10 +58,17 @@ def studio(*supplies: Supply) -> Studio:
     )  # fmt: skip
 
 
-def class_of(students: int, supplies: Sequence[Supply] = (), group_size: int = 1, **make: Any) -> ClassPlan:
+def thinned() -> Studio:
+    """Return the same with a lotion of which 90 % are base."""
+    here = studio()
+    phases = (phase("base", {"base": parts(9), "glycerin": parts(1)}),)
+    return replace(here, recipes={"plain-lotion": replace(here.recipes["plain-lotion"], phases=phases)})
+
+
+def class_of(students: int, supplies: Sequence[Supply] = (), group_size: int = 1, here: Studio | None = None, **make: Any) -> ClassPlan:
     a_class = SOUND.classes["one-lotion"]
     made = replace(a_class.makes[0], **{"spare": 0, "at_home": (), **make})
-    here = studio(*supplies)
+    here = here or studio(*supplies)
     dated = ClassDate(datetime(2027, 3, 6, 10), enrolled=students)
     return supply_class(here, reckon_class(here, replace(a_class, makes=(made,), group_size=group_size), dated)[0])
 
@@ -106,12 +113,14 @@ def test_what_a_gallon_serves_by_hand() -> None:
     assert (jug.students, jug.containers) == (30, 32)
 
 
-# Of a lotion of which 90 % are base 3709.7 g of base fill 3709.7 / (113 x 0.9) = 36.5 bottles.
+# Of a lotion of which 90 % are base 3709.7 g of base fill 3709.7 / (113 x 0.9) = 36.5 bottles. With two spare ones and 40 g in the pot they
+# serve (3709.7 - 0.9 x 266) / (113 x 0.9) = 34.1 students.
 def test_what_a_gallon_serves_of_a_lotion_that_is_not_all_base() -> None:
-    here = studio()
-    thinned = replace(here.recipes["plain-lotion"], phases=(phase("base", {"base": parts(9), "glycerin": parts(1)}),))
-    (jug,) = jugs_of_batch(here, reckon_recipe(here, thinned, ContainersSize(10)))
+    here = thinned()
+    (jug,) = jugs_of_batch(here, reckon_recipe(here, here.recipes["plain-lotion"], ContainersSize(10)))
     assert jug.containers == 36
+    jug = class_of(10, here=here, spare=2, left_in_the_pot=grams(40)).made[0].jugs[0]
+    assert (jug.students, jug.containers) == (34, 36)
 
 
 # 5 g stick to each cup, and each student fills a jar of 55 g as well: (3709.7 - 40) / (118 + 60) = 20.6 students.
