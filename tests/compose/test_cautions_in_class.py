@@ -22,7 +22,7 @@ BENCHES: dict[str, dict[str, set[str]]] = {
     "bath-tea-and-lip-balm": {
         "Melt the balm": {FAT}, "Flavor and pour": {FAT}, "Label and tidy": {FAT}, "Blend the tea": set(), "Fill and tie the bags": set(),
     },
-    "melt-and-pour-soap": {"Wet the color": set(), "Unmold, wrap, label": set()},
+    "melt-and-pour-soap": {"Tint and scent": set(), "Unmold, wrap, label": set()},
     "lotion-from-scratch": {"Clean hands, clean tools": set(), "Weigh the two phases": set(), "Your own scent": set()},
 }  # fmt: skip
 STAFF: dict[str, dict[str, set[str]]] = {

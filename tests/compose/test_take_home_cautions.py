@@ -63,7 +63,7 @@ MET = {
         "Heat and blend the cream": {FAT, HOT, BLADE},
         "Finish the cream": {FAT},
     },
-    "window-bar": {"Wet the color": {DUST}, "Weigh your scent": {SCENT}, "Melt the base at home": {HOT}, "Pour your bars": {HOT}},
+    "window-bar": {"Tint and scent": {DUST, FLAME, SCENT}, "Melt the base at home": {HOT}, "Pour your bars": {HOT}},
     "gallon-jug-lotion": {"Scent the lotion": {SCENT}, "Shimmer and stir": {DUST}},
     "still-water-bath-salts": {"Mix the salts": {DUST}, "Scent the salts": {SCENT}, "Tint the salts": {DUST}},
     "orchard-sugar-scrub": {"Scent the oil": {SCENT, FLAME}},

@@ -197,7 +197,7 @@ def test_what_the_teacher_heats_is_hot_where_students_pour_it() -> None:
 def test_what_was_melted_ahead_is_hot_for_who_fills_from_it(changed: Mapping[str, bool], hot: bool) -> None:
     parts = watched(BARS, lambda part: without_cautions(titled("Pour your bars", **changed)(part)))
     assert ("hot" in parts["Pour your bars"].hazards) is hot
-    assert "hot" not in parts["Wet the color"].hazards and "hot" not in parts["Unmold, wrap, label"].hazards
+    assert "hot" not in parts["Tint and scent"].hazards and "hot" not in parts["Unmold, wrap, label"].hazards
 
 
 def test_what_was_made_days_before_has_cooled() -> None:
