@@ -13,7 +13,7 @@ import os
 import pickle
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from contextlib import AbstractContextManager, contextmanager
+from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import cache
@@ -34,6 +34,7 @@ from builder.compose.edition import Edition
 from builder.compose.templates import Templates
 from builder.library import LAYOUTS
 from builder.model.document import Document, Publication
+from builder.press.pool import Presses
 from tests.making import sure
 from tests.page_text import text_of
 from tests.whole_run import LONG, SHARED
@@ -87,9 +88,11 @@ def _is_sheet(document: Document) -> bool:
     return document.path.endswith(".pdf")
 
 
-def only_pages() -> AbstractContextManager[object]:
-    """Let a publication press no sheet, for what looks at pages alone."""
-    return patch("builder.press._press_sheets", lambda *_: (None, (), 0))
+@contextmanager
+def only_pages() -> Iterator[None]:
+    """Let a publication press no sheet, for what looks at pages alone, and start no process that would."""
+    with patch("builder.press._press_sheets", lambda *_: (None, (), 0)), patch.object(Presses, "start_early"):
+        yield
 
 
 def named(*names: str) -> Callable[[Iterable[Document]], set[str]]:

@@ -145,12 +145,12 @@ def agree(edition: Edition, sheet: ClassPlan) -> None:
         assert how(task) in row[0].split(":")[0]
         assert row[2] == ("once" if task.pots == 1 else f"{task.pots} times")
         assert f"{row[0]} ({row[1]}, {row[2]}): {row[3]}" in terminal
-        ready = task.found_as is FoundAs.CUP and (task.part is None or task.purpose in ("group", "student"))
-        cups = re.search(
+        cups = re.findall(
             rf"(\d+) cups? of {re.escape(task.ingredient[1:])}, {re.escape(number(task.each))} g in",
             checklist.replace(task.ingredient[0].lower() + task.ingredient[1:], task.ingredient[1:]),
         )
-        assert bool(cups) is ready and (not cups or int(cups[1]) == task.pots)
+        alike = [one for one in plan.tasks if (one.recipe, one.ingredient, one.each) == (task.recipe, task.ingredient, task.each)]
+        assert sorted(map(int, cups)) == sorted(one.pots for one in alike if is_ready(one))
     if sheet.groups and sheet.format is not Format.DEMO:
         (cards,), (steps,) = (composed(name, edition, sheet) for name in ("bench cards", "steps at the bench"))
         cards_agree(sheet, BeautifulSoup(cards.html, "html.parser"))
@@ -165,6 +165,11 @@ def agree(edition: Edition, sheet: ClassPlan) -> None:
             assert re.search(
                 rf"{bottles.number} bottles? of [a-z ]+ solution, [\d.]+ %, (at least )?{re.escape(number(bottles.each))} g in", checklist
             )
+
+
+def is_ready(task: WeighingTask) -> bool:
+    """Tell whether a cup of it stands ready for each group or student; what the teacher weighs for her own batch does not."""
+    return task.found_as is FoundAs.CUP and (task.part is None or task.purpose in ("group", "student"))
 
 
 def said_in(row: Sequence[str], task: WeighingTask) -> bool:
