@@ -33,7 +33,10 @@ def test_lye_is_first_and_its_heading_says_who_handles_it() -> None:
 
 def test_flames_are_for_home_where_nothing_is_heated() -> None:
     *_, others, home = safety_of("salts-and-scrub-party")
-    assert (others.heading, [risk.name for risk in others.risks]) == ("Also in this class", ["Neat preservative irritates", "Oil makes the bath slippery"])
+    assert (others.heading, [risk.name for risk in others.risks]) == (
+        "Also in this class",
+        ["Neat preservative irritates", "Oil makes the bath slippery"],
+    )
     assert (home.heading, [risk.name for risk in home.risks]) == ("With what you take home", ["Vapour catches fire", "It can poison pets"])
 
 
