@@ -54,7 +54,7 @@ def _is_watery(card: Ingredient, studio: Studio) -> bool:
 def _too_sour(plan: LyePlan, studio: Studio) -> Iterator[Finding]:
     """See that acids in place of water leave most of the lye for the fat."""
     sour = [(liquid, card) for liquid in plan.liquids if (card := studio.ingredient(liquid.name)) and card.counts_as is CountsAs.ACID]
-    taken = sum((_acid_in(liquid, card) for liquid, card in sour), Fraction(0)) * _water_to_lye(plan) * _heaviest_mol(plan, studio)
+    taken = sum((_acid_in(liquid, card) for liquid, card in sour), Fraction(0)) * _liquid_to_a_mol(plan, studio)
     most = studio.constants[MOST_TAKEN].typical
     if taken * 100 > most:
         yield stop(
@@ -74,16 +74,17 @@ def _acid_in(liquid: LyeLiquid, card: Ingredient) -> Fraction:
     return assay.highest / 100 * protons.typical / molar.typical * liquid.share
 
 
-def _heaviest_mol(plan: LyePlan, studio: Studio) -> Fraction:
-    """Return the grams of alkali, as bought, for one mol: the most of any alkali of the lye."""
-    weights = [Fraction(0)]
+def _liquid_to_a_mol(plan: LyePlan, studio: Studio) -> Fraction:
+    """Return the grams of liquid for one mol of alkali, less the water that ready-mixed lye brings: the most of any alkali of the lye."""
+    water, found = _water_to_lye(plan), [Fraction(0)]
     for alkali in plan.alkalis:
         card = studio.ingredient(alkali.name)
         molar, purity = (card.figure("molar mass"), card.figure("purity")) if card else (None, None)
         pure = Fraction(1) if plan.bought else alkali.purity.low if alkali.purity else purity.low / 100 if purity else None
         if molar and pure:
-            weights.append(molar.typical / pure)
-    return max(weights)
+            brought = pure / plan.ready_mixed.fraction - 1 if plan.ready_mixed else 0
+            found.append(molar.typical / pure * (water - brought))
+    return max(found)
 
 
 def _water_to_lye(plan: LyePlan) -> Fraction:
