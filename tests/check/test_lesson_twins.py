@@ -24,6 +24,7 @@ TWINS = {
         ("over the gas ring until the last piece of wax has gone", "on the hot plate until all is lighter and clear"),
         ("over the gas ring", "on the hot plate, never over a gas ring,"),
         ("Let it cool to 55 °C.", "Turn off the gas ring. Let it cool to 55 °C."),
+        ("Stir in {scent} of the scent.", "Turn off the gas ring, and stir in {scent} of the scent."),
         ("Let it cool to 55 °C.", "Let it cool to 40 °C."),
         ("Stir in {scent} of the scent.", "Stir in {coconut oil} of the oil."),
     ],

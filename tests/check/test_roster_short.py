@@ -18,12 +18,14 @@ SIX = "name,date\n" + "".join(f"Person {letter},2027-03-06\n" for letter in "ABC
     (SIX, f"{ON}\n  - {{on: 2027-04-03 10:00, enrolled: 3}}", False),
     (SIX + "Person G,2027-04-03\n", f"{ON}\n  - {{on: 2027-04-03 10:00, enrolled: 3}}", True),
     ("name,date\nPerson A,2026-12-05\n", "{on: 2026-12-05 10:00, enrolled: 6}", False),
+    ("name,date\nPerson A,2027-01-01\n", "{on: 2027-01-01 10:00, enrolled: 6}", True),
     (SIX.replace("F,2027-03-06", "F,2027-03-16"), ON, False),
     (SIX.replace("F,2027-03-06", "F,in spring"), ON, False),
     ("name,waiting\nPerson A,\nPerson B,yes\n", "{on: 2027-03-06 10:00, enrolled: 1, waiting: 1}", False),
     ("name,waiting\nPerson A,\nPerson B,yes\n", "{on: 2027-03-06 10:00, enrolled: 2, waiting: 1}", True),
 ], ids=[
     "as many", "one too few", "nobody listed yet", "the other date has no list yet", "the other date's list has begun", "a day gone by",
+    "the day itself",
     "one of no date", "one that cannot be read", "who waits has no seat", "who waits fills no seat",
 ])  # fmt: skip
 def test_only_a_list_that_has_begun_can_be_too_short(tmp_path: Path, roster: str, dates: str, *, found: bool) -> None:

@@ -234,6 +234,12 @@ def test_what_a_phase_holds_is_handled_where_the_phase_is_named(tmp_path: Path) 
     assert "flame-near-vapour (stop)" in check(studio)[2]
 
 
+def test_a_flame_that_is_put_out_once_the_scent_is_stirred_in_has_burnt_beside_it(tmp_path: Path) -> None:
+    stirred = "Stir in {scent} of the scent."
+    studio = studio_of("flame-near-vapour", tmp_path, LESSON, (stirred, f"{stirred}\n5. Turn off the gas ring."))
+    assert "flame-near-vapour (stop)" in check(studio)[2]
+
+
 # A name that is misspelt means the one that it is most like: the other oil is in no step all the same.
 def test_a_misspelt_name_means_one_ingredient_and_no_more(tmp_path: Path) -> None:
     rest = ("stir in everything else", "stir in {phenoxyethanol and ethylhexylglycerin blend}")

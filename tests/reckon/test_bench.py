@@ -36,6 +36,7 @@ keeps: 6 months
 # A part by its heading, and what it brings; the steps below are those of the headings.
 STEPS = {
     "Lye": "Pour {lye} of lye into {lye water} of water.",
+    "Tip": "Tip the sodium hydroxide into the water.",
     "Melt": "Weigh {olive oil} of olive oil and {coconut oil} of coconut oil, and melt them.",
     "Mix": "Pour the lye into the oils.",
     "Wipe": "Wipe the table.",
@@ -65,6 +66,11 @@ LYE_FIRST: Brings = [
     ("Rest (waiting, 30 min)", set()),
     ("Wipe again (teacher, 5 min)", {RAW}),
     ("Wipe at last (students, 5 min, no raw soap)", set()),
+]
+# Who speaks of lye as it dissolves, without an amount, has not yet poured it into fat.
+TIPPED: Brings = [
+    ("Tip (teacher, 20 min)", {LYE}),
+    ("Melt (teacher, 20 min)", set()),
 ]
 OILS_FIRST: Brings = [
     ("Wipe first (teacher, 5 min)", set()),
@@ -104,6 +110,6 @@ SCENTED: Brings = [
 ]
 
 
-@pytest.mark.parametrize("brings", [LYE_FIRST, OILS_FIRST, LATE, WAITS, DAYS, NIGHTS, SCENTED])
+@pytest.mark.parametrize("brings", [LYE_FIRST, TIPPED, OILS_FIRST, LATE, WAITS, DAYS, NIGHTS, SCENTED])
 def test_what_is_there_already_is_met_until_it_is_gone(tmp_path: Path, brings: Brings) -> None:
     assert list(zip([head for head, _ in brings], met(tmp_path, [head for head, _ in brings]), strict=True)) == list(brings)

@@ -102,6 +102,16 @@ def test_exactly_one_per_cent_stands_where_the_region_has_it(*, free: bool) -> N
     assert Order(sources, free_at_one=free).may_precede("other", "one") is free
 
 
+# What a supplier lists below the line of one per cent is less than that, in any order (Regulation (EC) 1223/2009 Art. 19(1)(g)): also in a
+# product that is nothing but this blend.
+@pytest.mark.parametrize("free", [True, False])
+def test_what_stands_below_a_line_that_is_known_may_stand_in_any_order(*, free: bool) -> None:
+    names = ("water", "first", "second")
+    order = Order([Source("blend", names, Fraction(1), Fraction(1), polytopes_of(3, 1, {}))], free_at_one=free)
+    assert order.may_precede("first", "second") and order.may_precede("second", "first")
+    assert order.may_precede("water", "first") and not order.may_precede("first", "water")
+
+
 # By hand, three vertices of a concave curve: between (-1, 3) and (1/2, 29/10) it crosses zero a third short of the way, at 44/15.
 def test_the_way_to_the_constraint_ends_beside_it() -> None:
     left, middle, right = Vertex(Fraction(3), Fraction(-1)), Vertex(Fraction("2.9"), Fraction("0.5")), Vertex(Fraction(1), Fraction(2))
