@@ -154,3 +154,15 @@ def test_the_salts_of_an_acid_are_divided_by_mol_and_not_by_weight() -> None:
     half = float(acid) * 0.88 / 90.08 / 2
     assert float(held["Potassium Lactate"]) == pytest.approx(half * 128.17 / 100_000, rel=0.001)
     assert float(held["Sodium Lactate"]) == pytest.approx(half * 112.06 / 100_000, rel=0.001)
+
+
+# By hand: half of a ready-mixed lye of 50 % is water, and stands on the list with what is weighed beside it.
+def test_what_went_into_a_pot_holds_the_water_of_its_ready_mixed_lye() -> None:
+    bar = soap({"olive oil": 100}, lye(superfat=5, purity=100, ready_mixed=share(50)))
+    one = reckon_recipe(STUDIO, replace(bar, product="cold-process soap", listed=ListedAs.PUT_IN), TotalSize(grams(1000)))
+    weighs = {w.line.ingredient.key: w.mass.grams for w in one.grams.weighed}
+    (variant,) = one.own.variants
+    held = {entry.plain: (entry.least, entry.most) for entry in variant.ingredients.entries}
+    whole, half = sum(weighs.values()), weighs["sodium hydroxide"] / 2
+    assert held["water"] == ((weighs["water"] + half) / whole, (weighs["water"] + half) / whole)
+    assert held["sodium hydroxide"] == (half / whole, half / whole)
