@@ -240,6 +240,19 @@ def test_a_flame_that_is_put_out_once_the_scent_is_stirred_in_has_burnt_beside_i
     assert "flame-near-vapour (stop)" in check(studio)[2]
 
 
+@pytest.mark.parametrize(
+    ("words", "is_found"),
+    [
+        ("Stir in {scent} of the scent. Turn off the gas ring.", True),
+        ("Turn off the gas ring. Stir in {scent} of the scent.", False),
+        ("Turn off the gas ring and stir in {scent} of the scent.", False),
+    ],
+)
+def test_within_a_step_the_order_of_its_sentences_counts(tmp_path: Path, words: str, is_found: bool) -> None:
+    studio = studio_of("flame-near-vapour", tmp_path, LESSON, ("Stir in {scent} of the scent.", words))
+    assert ("flame-near-vapour (stop)" in check(studio)[2]) is is_found
+
+
 # A name that is misspelt means the one that it is most like: the other oil is in no step all the same.
 def test_a_misspelt_name_means_one_ingredient_and_no_more(tmp_path: Path) -> None:
     rest = ("stir in everything else", "stir in {phenoxyethanol and ethylhexylglycerin blend}")

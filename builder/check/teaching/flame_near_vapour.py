@@ -22,7 +22,7 @@ from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass
 from builder.model.teaching.flame_words import BURNS, PUT_OUT, SpokenOf
-from builder.model.teaching.lesson import Part
+from builder.model.teaching.lesson import Mention, Part, Step
 from builder.rules.basis import basis_of
 from builder.rules.clauses import is_order
 from builder.rules.degrees import degrees_in
@@ -85,12 +85,24 @@ def _vapours(part: Part, recipe: Recipe, studio: Studio) -> Iterator[_Vapour]:
         for sentence in step.sentences:
             degrees = degrees_in(sentence) if is_order(sentence) else None
             named = degrees.high if degrees else named
-        passed += len(step.sentences)
         for mention in step.mentions:
+            at = passed + _sentence_of(mention, step)
             for card in _cards(mention.name, recipe, studio):
                 heat_to = heats.get(card.key)
                 celsius = named if named is not None else heat_to.celsius if heat_to else room
-                yield _Vapour(card, celsius, passed - 1)
+                yield _Vapour(card, celsius, at)
+        passed += len(step.sentences)
+
+
+def _sentence_of(mention: Mention, step: Step) -> int:
+    """Return the number of the sentence of a step that names something in braces, counted from 0."""
+    named = _in_text(mention.name.place)
+    begun = (number for number, one in enumerate(step.sentences) if _in_text(one.place(0, 1)) <= named)
+    return max(begun, default=0)
+
+
+def _in_text(place: Place) -> tuple[int, int]:
+    return place.line, place.column
 
 
 def _cards(name: Name, recipe: Recipe, studio: Studio) -> tuple[Ingredient, ...]:
