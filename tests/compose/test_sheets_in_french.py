@@ -13,6 +13,7 @@ from datetime import date
 from pathlib import Path
 
 import pytest
+from bs4 import BeautifulSoup, Tag
 
 from builder import pipeline
 from builder.compose.publication import compose_documents, editions
@@ -126,9 +127,22 @@ def test_the_same_is_weighed_in_both_languages(french: Studio, english: Studio) 
 def test_the_same_dates_and_cautions_are_in_both_languages(french: Studio, english: Studio) -> None:
     for path, html in french.documents.items():
         one, other = tree_of(html), tree_of(english.documents[path])
-        for marks in ("time[datetime]", ".caution", ".steps li", ".tick"):
+        for marks in ("time[datetime]", ".steps li", ".tick"):
             assert len(one.select(marks)) == len(other.select(marks)), (path, marks)
+        # How many parts one box stands over, its length decides, and French is longer.
+        assert len(cautions(one)) == len(cautions(other)), path
         assert [mark["datetime"] for mark in one.select("time[datetime]")] == [mark["datetime"] for mark in other.select("time[datetime]")]
+    assert max(len(cautions(tree_of(html))) for html in french.documents.values()) >= 5
+
+
+def cautions(tree: BeautifulSoup) -> set[str]:
+    """Return the names of the cautions of a document."""
+    return {signal.get_text(" ", strip=True).removeprefix(word_of(signal)).strip() for signal in tree.select(".caution .signal")}
+
+
+def word_of(signal: Tag) -> str:
+    word = signal.select_one(".word")
+    return word.get_text(" ", strip=True) if word else ""
 
 
 def weights(html: str) -> Counter[tuple[str, str]]:
