@@ -34,6 +34,15 @@ def recipe_of(part: Part, studio_class: StudioClass, studio: Studio) -> Recipe |
     return studio.recipes.get(recipe_about(part, studio_class.recipe_keys) or "")
 
 
+def parts_with_recipes(studio: Studio) -> Iterator[tuple[StudioClass, Part, Recipe]]:
+    """Yield each part of each lesson that is about a recipe, with its class and that recipe."""
+    for studio_class in studio.classes.values():
+        for part in studio_class.lesson.parts:
+            recipe = recipe_of(part, studio_class, studio)
+            if recipe is not None:
+                yield studio_class, part, recipe
+
+
 def recipe_in_hand(part: Part, made: Sequence[str], with_lye: Container[str]) -> str:
     """Return the key of the recipe that people are taken to work on in a part: the one that it is about, or the first.
 

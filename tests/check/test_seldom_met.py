@@ -246,6 +246,9 @@ def test_a_flame_that_is_put_out_once_the_scent_is_stirred_in_has_burnt_beside_i
         ("Stir in {scent} of the scent. Turn off the gas ring.", True),
         ("Turn off the gas ring. Stir in {scent} of the scent.", False),
         ("Turn off the gas ring and stir in {scent} of the scent.", False),
+        # What stands in braces at the beginning of a sentence belongs to it, and not to the one before.
+        ("Stir it well. {scent} of the scent goes in last, before somebody turns it off. Turn off the gas ring.", True),
+        ("Turn off the gas ring. {scent} of the scent goes in last.", False),
     ],
 )
 def test_within_a_step_the_order_of_its_sentences_counts(tmp_path: Path, words: str, is_found: bool) -> None:

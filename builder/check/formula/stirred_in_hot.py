@@ -21,7 +21,7 @@ from builder.model.subject import WholeClass
 from builder.rules.basis import basis_of
 from builder.rules.hands.stirred_in import Named, StirredIn, stirred_in_hot
 from builder.rules.ingredient_words import Call
-from builder.rules.part_recipe import recipe_of
+from builder.rules.part_recipe import parts_with_recipes
 from builder.words.plain_number import plain_number
 
 
@@ -33,9 +33,7 @@ def find_what_is_stirred_in_too_hot(studio: Studio) -> Iterator[Finding]:
     """Look through the parts of every lesson; what several classes say in one passage is one finding."""
     yield from unite(
         found
-        for studio_class in studio.classes.values()
-        for part in studio_class.lesson.parts
-        if (recipe := recipe_of(part, studio_class, studio)) is not None
+        for studio_class, part, recipe in parts_with_recipes(studio)
         for one in stirred_in_hot(part, _looked_for(recipe, studio))
         for found in _judge(one, studio, studio_class.key)
     )

@@ -22,12 +22,12 @@ from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass
 from builder.model.teaching.flame_words import BURNS, PUT_OUT, SpokenOf
-from builder.model.teaching.lesson import Mention, Part, Step
+from builder.model.teaching.lesson import Part
 from builder.rules.basis import basis_of
 from builder.rules.clauses import is_order
 from builder.rules.degrees import degrees_in
 from builder.rules.naming import IngredientNamed, PhaseNamed, meaning_of, options_of
-from builder.rules.part_recipe import recipe_of
+from builder.rules.part_recipe import parts_with_recipes
 from builder.rules.spoken import spoken_of
 from builder.words.plain_number import plain_number
 
@@ -45,11 +45,7 @@ class _Vapour:
 def find_flames_near_vapour(studio: Studio) -> Iterator[Finding]:
     """Look through the parts of every lesson; what several classes say in one passage is one finding."""
     yield from unite(
-        found
-        for studio_class in studio.classes.values()
-        for part in studio_class.lesson.parts
-        if (recipe := recipe_of(part, studio_class, studio)) is not None
-        for found in _in_part(part, recipe, studio_class.key, studio)
+        found for studio_class, part, recipe in parts_with_recipes(studio) for found in _in_part(part, recipe, studio_class.key, studio)
     )
 
 
@@ -86,23 +82,12 @@ def _vapours(part: Part, recipe: Recipe, studio: Studio) -> Iterator[_Vapour]:
             degrees = degrees_in(sentence) if is_order(sentence) else None
             named = degrees.high if degrees else named
         for mention in step.mentions:
-            at = passed + _sentence_of(mention, step)
+            at = passed + step.sentence_of(mention)
             for card in _cards(mention.name, recipe, studio):
                 heat_to = heats.get(card.key)
                 celsius = named if named is not None else heat_to.celsius if heat_to else room
                 yield _Vapour(card, celsius, at)
         passed += len(step.sentences)
-
-
-def _sentence_of(mention: Mention, step: Step) -> int:
-    """Return the number of the sentence of a step that names something in braces, counted from 0."""
-    named = _in_text(mention.name.place)
-    begun = (number for number, one in enumerate(step.sentences) if _in_text(one.place(0, 1)) <= named)
-    return max(begun, default=0)
-
-
-def _in_text(place: Place) -> tuple[int, int]:
-    return place.line, place.column
 
 
 def _cards(name: Name, recipe: Recipe, studio: Studio) -> tuple[Ingredient, ...]:

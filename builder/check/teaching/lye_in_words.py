@@ -13,7 +13,7 @@ from builder.model.subject import HomeSheet, WholeClass
 from builder.model.teaching.class_plan import ClassPlan
 from builder.rules.lye_words import hazards_said
 from builder.rules.naming import meaning_of, weighings
-from builder.rules.part_recipe import home_parts, recipe_of
+from builder.rules.part_recipe import home_parts, parts_with_recipes
 from builder.words.fold import fold
 from builder.words.listed import listed
 
@@ -79,17 +79,15 @@ def find_lye_that_nobody_makes_at_home(plan: ClassPlan, studio: Studio) -> Itera
 )
 def find_raw_soap_denied(studio: Studio) -> Iterator[Finding]:
     """Look for parts that are said to bring no raw soap, and whose words bring lye or raw soap."""
-    for studio_class in studio.classes.values():
-        for part in (part for part in studio_class.lesson.parts if part.no_raw_soap):
-            recipe = recipe_of(part, studio_class, studio)
-            said = hazards_said(part, studio.lye_words)
-            if said and recipe is not None:
-                hazard, place = next(iter(said.items()))
-                what = "raw soap" if hazard == "raw soap" else "lye"
-                yield caution(
-                    "raw-soap-denied",
-                    place,
-                    f'The heading of "{part.title}" says `no raw soap`, and this puts {what} into the hands of students. The words count.',
-                    "Leave `no raw soap` out of the heading, or let the teacher do this step in a part of its own.",
-                    about=frozenset({WholeClass(studio_class.key)}),
-                )
+    for studio_class, part, _ in parts_with_recipes(studio):
+        said = hazards_said(part, studio.lye_words) if part.no_raw_soap else {}
+        if said:
+            hazard, place = next(iter(said.items()))
+            what = "raw soap" if hazard == "raw soap" else "lye"
+            yield caution(
+                "raw-soap-denied",
+                place,
+                f'The heading of "{part.title}" says `no raw soap`, and this puts {what} into the hands of students. The words count.',
+                "Leave `no raw soap` out of the heading, or let the teacher do this step in a part of its own.",
+                about=frozenset({WholeClass(studio_class.key)}),
+            )

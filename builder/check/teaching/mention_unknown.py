@@ -13,7 +13,7 @@ from builder.model.studio import Studio
 from builder.model.subject import Subject, WholeClass
 from builder.model.teaching.lesson import Block, Mention, Part, mentions_in
 from builder.rules.naming import BRACES, FIXED, LEFT_IN_THE_POT, STROKES, VOLUME, Unknown, Unmeasured, fixed_words, meaning_of, meanings
-from builder.rules.part_recipe import recipe_of
+from builder.rules.part_recipe import parts_with_recipes
 from builder.words.nearest import did_you_mean, nearest
 
 
@@ -28,12 +28,10 @@ def find_unknown_mentions(studio: Studio) -> Iterator[Finding]:
     """Look up each name in braces of each lesson, and of the pages and introductions, which have no recipe."""
     for made in studio.recipes.values():
         yield from _in_tools(made, studio)
+    for studio_class, part, recipe in parts_with_recipes(studio):
+        yield from _in_part(part, recipe, studio_class.key, studio)
+        yield from _without_their_figure(part.mentions, recipe, studio_class)
     for studio_class in studio.classes.values():
-        for part in studio_class.lesson.parts:
-            recipe = recipe_of(part, studio_class, studio)
-            if recipe is not None:
-                yield from _in_part(part, recipe, studio_class.key, studio)
-                yield from _without_their_figure(part.mentions, recipe, studio_class)
         yield from _without_recipe(studio_class.lesson.introduction)
     for page in studio.pages.values():
         yield from _without_recipe(page.blocks)

@@ -83,6 +83,13 @@ class Step:
         """Return the amounts that the step names."""
         return tuple(piece for piece in self.pieces if isinstance(piece, Mention))
 
+    def sentence_of(self, mention: Mention) -> int:
+        """Return the number of the sentence that names one of its amounts, counted from 0: the first that does not end before it."""
+        named = mention.name.place
+        ends = (sentence.place(len(sentence.words) - 1, len(sentence.words)) for sentence in self.sentences)
+        not_before = (number for number, end in enumerate(ends) if (end.line, end.column) >= (named.line, named.column))
+        return next(not_before, max(0, len(self.sentences) - 1))
+
 
 @dataclass(frozen=True)
 class Steps:

@@ -15,16 +15,10 @@ _BEGINNING = re.compile(
 
 def handled_mentions(step: Step) -> tuple[Mention, ...]:
     """Return the amounts of a step that whoever does it has in hand: all but those that a sentence only tells of the beginning."""
-    told = [one for one in step.sentences if _tells(one)]
-    return tuple(mention for mention in step.mentions if not any(_in(mention, one) for one in told))
+    told = {number for number, one in enumerate(step.sentences) if _tells(one)}
+    return tuple(mention for mention in step.mentions if step.sentence_of(mention) not in told)
 
 
 def _tells(sentence: Sentence) -> bool:
     words = sentence.words
     return not is_order(sentence) and _PAST.search(words) is not None and _BEGINNING.search(words) is not None
-
-
-def _in(mention: Mention, sentence: Sentence) -> bool:
-    first, last = sentence.place(0, 1), sentence.place(len(sentence.words) - 1, len(sentence.words))
-    here = (mention.name.place.line, mention.name.place.column)
-    return mention.name.place.file == first.file and (first.line, first.column) <= here <= (last.line, last.column)
