@@ -3,7 +3,7 @@
 from builder.compose.home.joined import joined
 from builder.compose.home.under_one import MOST, under_one
 from builder.compose.views.caution import CautionView
-from builder.compose.views.lesson import FlowPart, LessonFlow, ProseView, StepRun, Under, UnderOne
+from builder.compose.views.lesson import FlowPart, LessonFlow, ProseView, StepRun, Under
 
 RINSE, SWALLOWED = "On skin: running water at once.", "Swallowed: no vomiting."
 LYE = CautionView("danger", "DANGER", "Lye burns", "It burns.", (), (f"Dry lye: brush it off. {RINSE} {SWALLOWED}",))
@@ -47,8 +47,8 @@ def test_a_caution_holds_to_the_last_step_of_its_part() -> None:
 
 def test_neighbours_under_the_same_cautions_stand_together_and_say_them_once() -> None:
     (found,) = under_one((part(RAW, title="First"), part(RAW, SCENT, title="Second")))
-    assert isinstance(found, UnderOne) and found.cautions == (RAW,)
-    first, second = found.parts
+    assert isinstance(found, Under) and found.cautions == (RAW,)
+    first, second = found.blocks
     assert isinstance(first, FlowPart) and isinstance(second, FlowPart)
     assert [block.is_said for block in first.blocks if isinstance(block, CautionView)] == [True]
     assert [block.is_said for block in second.blocks if isinstance(block, CautionView)] == [True, False]
@@ -56,9 +56,9 @@ def test_neighbours_under_the_same_cautions_stand_together_and_say_them_once() -
 
 def test_among_these_such_as_share_more_stand_together_again() -> None:
     (found,) = under_one((part(RAW, BLADE), part(RAW, BLADE, SCENT), part(RAW)))
-    assert isinstance(found, UnderOne) and found.cautions == (RAW,)
-    inner, last = found.parts
-    assert isinstance(inner, UnderOne) and inner.cautions == (BLADE,) and len(inner.parts) == 2
+    assert isinstance(found, Under) and found.cautions == (RAW,)
+    inner, last = found.blocks
+    assert isinstance(inner, Under) and inner.cautions == (BLADE,) and len(inner.blocks) == 2
     assert isinstance(last, FlowPart)
 
 

@@ -71,6 +71,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     ]
     writer = writer_of(edition, here, addresses.class_folder(studio_class.key), at_home=True)
     at_head = IN_LARGE_PRINT if here.is_large_print else AT_HOME
+    is_set_in_pages = here.is_paper and not here.is_large_print  # In large print every part runs on wherever it comes to an end of a page.
     in_brief = sheet.grams.lye is not None
     flow = joined(compose_flow(studio, sources, writer, (sheet,), in_brief=in_brief, short_again=True, at_head=at_head))
     flow = cooling_at_its_step(flow, studio, parts, sheet)
@@ -95,7 +96,8 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         heat=heat_freed(sheet),
         flow=flow,
         letters_of_others=letters_of_others(studio, studio_class, sheet.recipe.key),
-        parts=under_one(flow.parts) if here.is_paper and not here.is_large_print else flow.parts,
+        parts=under_one(flow.parts) if is_set_in_pages else flow.parts,
+        runs_on=is_set_in_pages,
         times=home_times(parts, sheet),
         cured=cured(sheet),
         danger=_danger(studio, sheet),

@@ -14,17 +14,17 @@ from dataclasses import replace
 from itertools import takewhile
 
 from builder.compose.views.caution import CautionView
-from builder.compose.views.lesson import FlowPart, StepRun, UnderOne
+from builder.compose.views.lesson import FlowPart, StepRun, Under
 
 MOST = 450  # Seven lines of a caution.
 
 
-def under_one(parts: Sequence[FlowPart]) -> tuple[FlowPart | UnderOne, ...]:
+def under_one(parts: Sequence[FlowPart]) -> tuple[FlowPart | Under, ...]:
     """Return the parts, neighbours that share cautions together, and among these again those that share more of them."""
     return tuple(_found(parts))
 
 
-def _found(parts: Sequence[FlowPart]) -> Iterator[FlowPart | UnderOne]:
+def _found(parts: Sequence[FlowPart]) -> Iterator[FlowPart | Under]:
     begin = 0
     while begin < len(parts):
         run, shared = _run(parts[begin:])
@@ -32,7 +32,7 @@ def _found(parts: Sequence[FlowPart]) -> Iterator[FlowPart | UnderOne]:
         if len(run) == 1:
             yield from run
         else:
-            yield UnderOne(shared, under_one([_without(part, shared) for part in run]))
+            yield Under(shared, under_one([_without(part, shared) for part in run]))
 
 
 def _run(parts: Sequence[FlowPart]) -> tuple[Sequence[FlowPart], tuple[CautionView, ...]]:

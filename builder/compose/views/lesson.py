@@ -38,10 +38,10 @@ FlowBlock = ProseView | StepRun | CautionView
 
 @dataclass(frozen=True)
 class Under:
-    """Cautions that stand together, and all that they hold for, up to the last step of their part."""
+    """Cautions that stand together, and all that they hold for: within a part up to its last step, or parts that follow one another."""
 
     cautions: tuple[CautionView, ...]
-    blocks: tuple["ProseView | StepRun | Under", ...]
+    blocks: tuple["ProseView | StepRun | FlowPart | Under", ...]
     kind: str = "under"
 
 
@@ -68,6 +68,7 @@ class FlowPart:
     weighed: tuple[str, ...] = ()
     goes_on: str = ""
     length: str = ""
+    kind: str = "part"
 
     @property
     def warns(self) -> tuple[tuple[str, str], ...]:
@@ -88,14 +89,6 @@ def _beneath(blocks: Sequence[FlowBlock]) -> Iterator[ProseView | StepRun | Unde
             yield Under(here, tuple(_beneath(blocks[place + len(here) :])))
             return
         yield block
-
-
-@dataclass(frozen=True)
-class UnderOne:
-    """Parts that follow one another under the same cautions; among them again such as share more."""
-
-    cautions: tuple[CautionView, ...]
-    parts: tuple["FlowPart | UnderOne", ...]
 
 
 @dataclass(frozen=True)

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from builder.compose.views.caution import Call, CautionView
 from builder.compose.views.frame import Frame, Link
-from builder.compose.views.lesson import FlowPart, LessonFlow, UnderOne
+from builder.compose.views.lesson import FlowPart, LessonFlow, Under
 from builder.compose.views.lye import LyeView
 
 
@@ -90,8 +90,8 @@ class TakeHomeView:
     from above, are for lye, empty without it. `label_open` says what is in it where no list can be printed yet; `label_rest` is the word of
     the region for scents where people add theirs to the list by hand, empty elsewhere. `cost` is what the batch costs, empty unless the
     studio asks for it. `letters_of_others` say which parts of the class are not on it. `parts` are those of the flow, those
-    under the same cautions together. `times` say how long it takes, `cured` when soap is ready,
-    which is the last of them. `mark_html` is the drawing of the recipe.
+    under the same cautions together; `runs_on` says whether one may run on over a page where that saves one. `times` say how long it takes,
+    `cured` when soap is ready, which is the last of them. `mark_html` is the drawing of the recipe.
     """
 
     frame: Frame
@@ -113,7 +113,8 @@ class TakeHomeView:
     heat: tuple[str, ...]
     flow: LessonFlow
     letters_of_others: tuple[str, ...]
-    parts: tuple[FlowPart | UnderOne, ...]
+    parts: tuple[FlowPart | Under, ...]
+    runs_on: bool
     times: tuple[str, ...]
     cured: tuple[str, ...]
     danger: CautionView | None
