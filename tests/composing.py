@@ -1,7 +1,6 @@
 """Documents of one kind for tests, by their name in the table of documents."""
 
 import json
-import pickle
 from dataclasses import replace
 from functools import cache
 from typing import Any
@@ -11,7 +10,7 @@ from builder.compose.edition import Edition
 from builder.compose.recipe.batch_json import class_json
 from builder.model.document import Document
 from builder.model.teaching.class_plan import ClassPlan
-from tests.published import alone, edition
+from tests.published import edition, shared
 
 KINDS = {kind.name: kind for kind in DOCUMENTS}
 
@@ -26,11 +25,7 @@ def composed(name: str, edition: Edition, sheet: ClassPlan | None = None) -> lis
 @cache
 def of_example(name: str) -> list[Document]:
     """Return all documents of a kind of the example studio, which nobody changes. The processes of one run of tests share them."""
-    with alone(f"all of {name}") as kept:
-        if not kept.exists():
-            kept.write_bytes(pickle.dumps(composed(name, edition())))
-        found: list[Document] = pickle.loads(kept.read_bytes())
-    return found
+    return shared(f"all of {name}", lambda: composed(name, edition()))
 
 
 def styles(name: str) -> tuple[str, ...]:

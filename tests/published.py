@@ -10,7 +10,6 @@ import fcntl
 import io
 import json
 import os
-import pickle
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from contextlib import contextmanager
@@ -19,7 +18,7 @@ from datetime import date
 from functools import cache
 from pathlib import Path, PurePosixPath
 from tempfile import TemporaryDirectory
-from typing import Any
+from typing import Any, TypeVar, cast
 from unittest.mock import patch
 
 import pikepdf
@@ -39,6 +38,7 @@ from tests.making import sure
 from tests.page_text import text_of
 from tests.whole_run import LONG, SHARED
 
+T = TypeVar("T")
 EXAMPLE = Path(__file__).parent.parent / "site_example"
 GOLD = Path(__file__).parent / "gold"
 TODAY = "2027-01-02"
@@ -122,12 +122,16 @@ def _shared() -> Path:
     return Path(os.environ.get(SHARED, _OWN.name))
 
 
-@contextmanager
-def alone(name: str) -> Iterator[Path]:
-    """Give a file that the processes of one run share, while no other process has it."""
+def shared(name: str, make: Callable[[], T]) -> T:
+    """Return what the processes of one run share by a name: the first that asks makes it, while the others wait."""
+    kept = _shared() / name
     with (_shared() / f"{name}.lock").open("w") as lock:
         fcntl.flock(lock, fcntl.LOCK_EX)
-        yield _shared() / name
+        if kept.exists():
+            return cast(T, loads(kept.read_bytes()))
+        made = make()
+        kept.write_bytes(dumps(made))
+        return made
 
 
 @cache
@@ -140,12 +144,13 @@ def published() -> tuple[Path, Run]:
         file.parent.mkdir(parents=True, exist_ok=True)
         file.write_text(sheet.html, encoding="utf-8")
 
-    with alone("said") as said:
-        if not said.exists():
-            with sheets_pressed(note=note):
-                said.write_bytes(pickle.dumps(run("publish", EXAMPLE, "--to", kept / "out", "--today", TODAY)))
-            example()  # It is known here now.
-    return kept / "out", pickle.loads(said.read_bytes())
+    def said() -> Run:
+        with sheets_pressed(note=note):
+            done = run("publish", EXAMPLE, "--to", kept / "out", "--today", TODAY)
+        example()  # It is known here now.
+        return done
+
+    return kept / "out", shared("said", said)
 
 
 def is_beside_a_sheet(page: Path) -> bool:
@@ -235,14 +240,7 @@ _check = pipeline.check
 @cache
 def example() -> pipeline.Outcome:
     """Return the example studio, read, checked and worked out. The processes of one run of tests share it."""
-    with alone("example") as kept:
-        if kept.exists():
-            found = loads(kept.read_bytes())
-            assert isinstance(found, pipeline.Outcome)
-            return found
-        made = _check(EXAMPLE, on=date.fromisoformat(TODAY))
-        kept.write_bytes(dumps(made))
-        return made
+    return shared("example", lambda: _check(EXAMPLE, on=date.fromisoformat(TODAY)))
 
 
 @cache
