@@ -36,18 +36,19 @@ CHILD, ADULT = 8, 18
 
 def found_in(text: str, where: str, youngest: int | None = None) -> list[str]:
     around = f"{LEADS_UP.get(where, '')} {text}"
-    found = []
+    found, before = [], ""
     for sentence in sentences_of(value_as_text(text, Place("lesson.md", 1, 1))):
         statement = Statement(
             sentence,
             SAID.get(where, Said.STEP),
-            LEADS_UP.get(where, ""),
+            f"{LEADS_UP.get(where, '')} {before}",
             around,
             "",
             frozenset(HOLDS[where]),
             youngest or (CHILD if where == "kids" else ADULT),
         )
         found += [danger.key for danger, _ in dangers_in(statement, STUDIO.unsafe_steps)]
+        before = sentence.words
     return found
 
 
@@ -100,3 +101,14 @@ def test_every_danger_is_met_by_a_sentence_or_has_none_yet() -> None:
 )
 def test_one_fault_is_found_once(text: str) -> None:
     assert len(found_in(text, "lye")) == 1
+
+
+# In a class from 14 on "the children" are those who come, and the rules on supervision judge them; in one from 16 on they are others.
+@pytest.mark.parametrize(("age", "found"), [(15, False), (16, True)])
+def test_children_at_raw_soap_are_others_where_nobody_so_young_comes(age: int, *, found: bool) -> None:
+    assert bool(found_in("Let the children stir the batter.", "lye", age)) is found
+
+
+@pytest.mark.parametrize(("age", "found"), [(17, False), (18, True)])
+def test_teenagers_at_raw_soap_are_others_in_a_class_for_adults(age: int, *, found: bool) -> None:
+    assert bool(found_in("Let the teenagers stir the batter.", "lye", age)) is found

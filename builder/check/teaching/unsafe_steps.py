@@ -73,8 +73,11 @@ def _index(dangers: tuple[UnsafeStep, ...], in_tools: bool) -> PatternIndex:
 
 def _concerns(danger: UnsafeStep, statement: Statement) -> bool:
     """Tell whether a danger is one of the recipe that a statement speaks of, and of the age of those who come."""
-    young = danger.younger_than is None or (statement.youngest is not None and statement.youngest < danger.younger_than)
-    return young and danger.only <= statement.holds
+    if danger.younger_than is not None and (statement.youngest is None or statement.youngest >= danger.younger_than):
+        return False
+    if danger.from_age is not None and (statement.youngest is None or statement.youngest < danger.from_age):
+        return False
+    return danger.only <= statement.holds
 
 
 def _holds(danger: UnsafeStep, statement: Statement) -> bool:

@@ -12,7 +12,7 @@ class UnsafeStep:
 
     `stops_in` sets the weight for some regions. `near`: one of these stands in the sentence, in the one before it or in the title of the
     part. `part_lacks`: none of these stands in the part. `only`: what holds of the recipe. `younger_than` is the age below which the class
-    is open. `unless` in the same sentence turns it off. `told`: also in a sentence that orders nothing. `says_no_itself`: about something
+    is open, `from_age` one below which nobody is let in. `unless` in the same sentence turns it off. `told`: also in a sentence that orders nothing. `says_no_itself`: about something
     missing.
     """
 
@@ -25,6 +25,7 @@ class UnsafeStep:
     part_lacks: tuple[WordPattern, ...]
     only: frozenset[str]
     younger_than: int | None
+    from_age: int | None
     unless: tuple[WordPattern, ...]
     told: bool
     says_no_itself: bool

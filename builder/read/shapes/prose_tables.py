@@ -31,6 +31,8 @@ class UnsafeStepShape(Shape):
     """The kinds of recipe for which it holds."""
     younger_than: WholeAboveZero | None = maybe("younger than")
     """It holds where people below this age come."""
+    from_age: WholeAboveZero | None = maybe("from age")
+    """It holds where nobody below this age comes."""
     unless: Texts = maybe("unless", ())
     """Words that make it harmless."""
     told: YesOrNo = maybe("told", False)
