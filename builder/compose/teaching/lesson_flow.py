@@ -27,6 +27,7 @@ from builder.model.studio import Studio
 from builder.model.teaching.caution import SIGNALS, CautionText
 from builder.model.teaching.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps, Who, sentences_in
 from builder.model.teaching.prose import Sentence
+from builder.rules.hands.alcohol import vapour_said
 from builder.rules.hands.gear import strongest
 from builder.rules.hands.told import handled_mentions
 from builder.rules.hands.written import writes_down
@@ -185,7 +186,8 @@ class _Flow:
         match block:
             case Prose(pieces):
                 named = (text for text in self._named(pieces, batch) if text.key not in self.at_steps)
-                yield from self._show(self._once_warm(named, sentences_in((block,))))
+                said_here = sentences_in((block,))
+                yield from self._show((*self._once_warm(named, said_here), *self._flares(said_here)))
                 yield ProseView(self.writer.fill(pieces, batch))
             case Steps(steps):
                 yield from self._steps(steps, batch)
@@ -196,7 +198,7 @@ class _Flow:
         run: list[str] = []
         for step in steps:
             texts = self._once_warm(self._named(handled_mentions(step), batch), step.sentences)
-            cautions = self._show((*texts, *self._scalds(texts, step.sentences)))
+            cautions = self._show((*texts, *self._scalds(texts, step.sentences), *self._flares(step.sentences)))
             if cautions and run:
                 yield self._numbered(run)
                 run = []
@@ -220,6 +222,10 @@ class _Flow:
         if told & set(HEAT) or not puts_over_heat(said, self.studio.flame_words):
             return ()
         return cautions_for(self.studio, [Hazard.HOT])
+
+    def _flares(self, said: Sequence[Sentence]) -> tuple[CautionText, ...]:
+        """Return the caution of vapour where words have alcohol sprayed, poured or wiped with."""
+        return cautions_for(self.studio, vapour_said(said, self.studio.flame_words))
 
     def _once_warm(self, texts: Iterable[CautionText], said: Sequence[Sentence]) -> tuple[CautionText, ...]:
         """Keep back what burns, of amounts that are weighed cold, until the part speaks of heat; then tell it."""

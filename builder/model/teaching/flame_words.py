@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from builder.model.teaching.word_pattern import WordPattern
 
-BURNS, PUT_OUT, OVER_HEAT = "burns", "put out", "over heat"
+BURNS, PUT_OUT, OVER_HEAT, ALCOHOL = "burns", "put out", "over heat", "alcohol in hand"
 
 
 @dataclass(frozen=True)

@@ -21,6 +21,7 @@ from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct
 from builder.model.teaching.lesson import CautionHere, Mention, Part
+from builder.rules.hands.alcohol import vapour_said
 from builder.rules.hands.told import handled_mentions
 from builder.rules.hazard import hazards_of, hazards_of_card
 from builder.rules.lye_words import hazards_said
@@ -123,7 +124,7 @@ def _names_lye(studio: Studio, part: Part, batch: WorkedBatch) -> bool:
 
 
 def hazards_in(studio: Studio, part: Part, batch: WorkedBatch, with_dry_lye: Sequence[Part] = ()) -> tuple[str, ...]:
-    """Return the hazards of what a part names, of the heat of its phases, of the cautions that it places, and of lye that its words name.
+    """Return the hazards of what a part names, of the heat of its phases, of the cautions that it places, and of lye and alcohol that its words name.
 
     `with_dry_lye` are the parts of the lesson in which somebody has solid alkali before them.
     """
@@ -133,6 +134,6 @@ def hazards_in(studio: Studio, part: Part, batch: WorkedBatch, with_dry_lye: Seq
     for w in handled.weighed:
         found += hazards_of(studio, w.line.ingredient, w.line.phase, batch)
     found += [Hazard.CAUSTIC, Hazard.DRY_LYE] if any(part is one for one in with_dry_lye) else []
-    found += lye_said(studio, part, batch)
+    found += (*lye_said(studio, part, batch), *vapour_said(part.sentences, studio.flame_words))
     found += [hazard for card in handled.chosen for hazard in hazards_of_card(card, batch)]
     return tuple(dict.fromkeys(found))
