@@ -12,8 +12,8 @@ class UnsafeStep:
 
     `stops_in` sets the weight for some regions. `near`: one of these stands in the sentence, in the one before it or in the title of the
     part. `part_lacks`: none of these stands in the part. `only`: what holds of the recipe. `younger_than` is the age below which the class
-    is open, `from_age` one below which nobody is let in. `unless` in the same sentence turns it off. `told`: also in a sentence that orders nothing. `says_no_itself`: about something
-    missing.
+    is open, `from_age` one below which nobody is let in. `unless` in the same sentence turns it off. `told`: also in a sentence that orders
+    nothing. `says_no_itself`: about something missing.
     """
 
     key: str

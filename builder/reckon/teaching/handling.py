@@ -124,7 +124,7 @@ def _names_lye(studio: Studio, part: Part, batch: WorkedBatch) -> bool:
 
 
 def hazards_in(studio: Studio, part: Part, batch: WorkedBatch, with_dry_lye: Sequence[Part] = ()) -> tuple[str, ...]:
-    """Return the hazards of what a part names, of the heat of its phases, of the cautions that it places, and of lye and alcohol that its words name.
+    """Return the hazards of what a part names, of the heat of its phases, of cautions that it places, and of lye and alcohol in its words.
 
     `with_dry_lye` are the parts of the lesson in which somebody has solid alkali before them.
     """
