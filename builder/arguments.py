@@ -175,7 +175,7 @@ def _add(commands: Any) -> None:
 def _check(commands: Any) -> None:
     parser = _command(commands, "check", "print every finding and write nothing", "stillroom check loft --reading")
     _studio(parser)
-    parser.add_argument("--reading", action="store_true", help="also say how each sheet reads: grade, longest sentence, words to explain")
+    parser.add_argument("--reading", action="store_true", help="also say how each sheet reads: grade, longest step, steps of many orders")
 
 
 def _preview(commands: Any) -> None:

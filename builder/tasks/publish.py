@@ -38,6 +38,7 @@ def _check_reading(folder: Path, day: date) -> int:
     """Check a studio, then say how each sheet reads that people follow with their hands: of a class those of its first date."""
     from builder import pipeline
     from builder.compose.for_staff.reading_report import Explained, kinds_read, notes, reading_lines
+    from builder.compose.for_staff.steps_report import steps_by_name
     from builder.reference.terms import terms
     from builder.words.say import speaking
 
@@ -55,7 +56,8 @@ def _check_reading(folder: Path, day: date) -> int:
         seen.add((entry.kind, entry.class_key))
         with speaking(speaks.messages):
             made = entry.make()
-        lines = list(reading_lines(made.html, words, in_english=speaks.is_own)) if made else []
+        steps = steps_by_name(outcome.studio.classes[entry.class_key])
+        lines = list(reading_lines(made.html, words, steps, in_english=speaks.is_own)) if made else []
         if lines:
             print("\n".join((path, *(f"  {line}" for line in lines))))
     print("\n".join(notes(in_english=speaks.is_own)))

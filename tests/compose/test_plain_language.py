@@ -81,26 +81,29 @@ def test_steps_without_stops_are_no_long_sentence() -> None:
 
 def test_the_report_names_what_to_mend_and_where() -> None:
     long = "Lay a cloth in a wide pan, and pour in water to a third of the height of the jug that will stand in it."
-    lines = list(reading_lines(sheet(CAT, long, "Stir to trace."), [TRACE], in_english=True))
+    lines = list(reading_lines(sheet(CAT, long, "Stir to trace."), [TRACE], {}, in_english=True))
     assert lines[1] == "too short for a grade: under 100 words"
     assert lines[2] == f'longest sentence: 25 words, in A2: "{long}"'
-    assert lines[3:] == ["not explained where it first stands, in A3: trace (thick enough that a drip stays on top)"]
-    whole = list(reading_lines(sheet(*[CAT] * 20, "Stir to trace (thick enough that a drip stays on top)."), [TRACE], in_english=True))
-    assert whole[1].startswith("grade -") and "without the words of the trade" in whole[1] and len(whole) == 3
+    assert lines[3:] == [
+        "longest step: 25 words, in A2",
+        "not explained where it first stands, in A3: trace (thick enough that a drip stays on top)",
+    ]
+    whole = list(reading_lines(sheet(*[CAT] * 20, "Stir to trace (thick enough that a drip stays on top)."), [TRACE], {}, in_english=True))
+    assert whole[1].startswith("grade -") and "without the words of the trade" in whole[1] and len(whole) == 4
 
 
 def test_a_grade_is_given_twice_and_the_words_of_the_trade_weigh_in_one_only() -> None:
     soap = Explained("saponification", (), "fat turns into soap")
     (graded,) = (
-        line for line in reading_lines(sheet(*["Wait for saponification to end."] * 30), [soap], in_english=True) if "grade" in line
+        line for line in reading_lines(sheet(*["Wait for saponification to end."] * 30), [soap], {}, in_english=True) if "grade" in line
     )
     with_them, without = graded.split("(")[0].split()[1], graded.split("(")[1].split()[0]
     assert float(with_them) > 8 > 2 > float(without) and "above 8: shorten its sentences" in graded
 
 
 def test_another_language_has_lengths_alone() -> None:
-    lines = list(reading_lines(sheet(*["Versez l'eau dans le pot, puis remuez."] * 30), [TRACE], in_english=False))
-    assert lines[1] == "no grade: its formula is for English alone" and len(lines) == 3 and "7.0 to a sentence" in lines[0]
+    lines = list(reading_lines(sheet(*["Versez l'eau dans le pot, puis remuez."] * 30), [TRACE], {}, in_english=False))
+    assert lines[1] == "no grade: its formula is for English alone" and len(lines) == 4 and "7.0 to a sentence" in lines[0]
 
 
 def test_the_command_says_it_of_each_sheet_and_twice_alike(tmp_path: Path) -> None:

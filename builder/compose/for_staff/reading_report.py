@@ -1,4 +1,4 @@
-"""What `check --reading` says of a sheet: its grade, its longest sentence, steps that are too long, words of the trade not yet explained.
+"""What `check --reading` says of a sheet: its grade, its longest sentence, sentences that are too long, words of the trade not explained.
 
 Decided: it is a report and no finding, and holds nothing back. Why: a grade counts lengths alone. It is an alarm for smoke, and text
 written to please it reads worse.
@@ -12,6 +12,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from builder.compose.for_staff.sheet_text import Said, said_on
+from builder.compose.for_staff.steps_report import step_lines
+from builder.model.teaching.lesson import Step
 from builder.words.reading import reading_of, words_of
 
 AIM, MOST, IN_A_STEP, LEAST_WORDS = 6, 8, 20, 100
@@ -26,8 +28,8 @@ class Explained:
     on_sheets: str
 
 
-def reading_lines(html: str, words: Sequence[Explained], *, in_english: bool) -> Iterator[str]:
-    """Yield in words how a sheet reads, line by line; nothing of a sheet without steps and cautions."""
+def reading_lines(html: str, words: Sequence[Explained], steps: Mapping[str, Step], *, in_english: bool) -> Iterator[str]:
+    """Yield in words how a sheet reads, line by line; nothing of a sheet without steps and cautions. `steps` are those of its class."""
     said = said_on(html)
     if not said:
         return
@@ -37,6 +39,7 @@ def reading_lines(html: str, words: Sequence[Explained], *, in_english: bool) ->
     yield f'longest sentence: {len(words_of(longest.text))} words, in {longest.at}: "{longest.text}"'
     long = [one for one in said if one.is_step and len(words_of(one.text)) > IN_A_STEP]
     yield from (f'over {IN_A_STEP} words in a step: {len(words_of(one.text))} in {one.at}: "{one.text}"' for one in long if one != longest)
+    yield from step_lines(said, steps, in_english=in_english)
     if in_english:
         yield from _unexplained(said, words)
 

@@ -13,16 +13,24 @@ from builder.words.reading import sentences_of
 
 _NO_END = frozenset({"br", "img", "hr", "meta", "link", "input", "path", "circle", "rect", "line", "use", "source"})
 _LEFT_OUT = frozenset({"amount", "tick", "step", "signal", "drawing", "weight"})
+# The name of a caution, and what says it again in fewer words, of which a sheet shows one.
+_SAID_BESIDE = frozenset({"signal", "in-few-words"})
 _IN_OUNCES = re.compile(r"\(\s*[\d.,]+[^()]*\)")
 
 
 @dataclass(frozen=True)
 class Said:
-    """One sentence: where it stands, such as `B5` or `a caution before B5`, and whether it is of a step."""
+    """One sentence: where it stands, such as `B5` or `a caution before B5`, and whether it is of a step.
+
+    `block` is the number of the step or caution that it is of, and `part` that of the part in which this stands, 0 outside of parts, in the
+    order of the sheet.
+    """
 
     at: str
     text: str
     is_step: bool
+    block: int = 0
+    part: int = 0
 
 
 def said_on(html: str) -> tuple[Said, ...]:
@@ -40,7 +48,8 @@ class _Reader(HTMLParser):
         self._open: list[tuple[str, str]] = []
         self._pieces: list[str] = []
         self._name, self._kind = "", ""
-        self._blocks: list[tuple[str, str, str]] = []
+        self._blocks: list[tuple[str, str, str, int]] = []
+        self._parts = 0
 
     def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
         """Begin a step, or a paragraph of a caution."""
@@ -49,9 +58,10 @@ class _Reader(HTMLParser):
             self._pieces.append(" ")
             return
         self._open.append((tag, names))
+        self._parts += _is_part(tag, names)
         if tag == "li" and any(one == "ol" and "steps" in had.split() for one, had in self._open):
             self._begin("step")
-        elif tag == "p" and any("caution" in had.split() for _, had in self._open) and "signal" not in names.split():
+        elif tag == "p" and any("caution" in had.split() for _, had in self._open) and not _SAID_BESIDE & set(names.split()):
             self._begin("caution")
 
     def handle_endtag(self, tag: str) -> None:
@@ -63,7 +73,8 @@ class _Reader(HTMLParser):
             if closed == tag:
                 break
         if self._kind and tag == ("li" if self._kind == "step" else "p"):
-            self._blocks.append((self._kind, self._name, "".join(self._pieces)))
+            part = self._parts if any(_is_part(*one) for one in self._open) else 0
+            self._blocks.append((self._kind, self._name, "".join(self._pieces), part))
             self._kind = ""
 
     def handle_data(self, data: str) -> None:
@@ -79,11 +90,15 @@ class _Reader(HTMLParser):
 
     def found(self) -> Iterator[Said]:
         """Yield the sentences, a caution by the step that follows it."""
-        for number, (kind, name, text) in enumerate(self._blocks):
+        for number, (kind, name, text, part) in enumerate(self._blocks):
             at = name
             if kind == "caution":
-                after = next((one for what, one, _ in self._blocks[number:] if what == "step"), "")
+                after = next((one for what, one, *_ in self._blocks[number:] if what == "step"), "")
                 at = f"the caution before {after}" if after else "the last caution"
             closed = _IN_OUNCES.sub("", text).strip()
             for sentence in sentences_of(closed if closed.endswith((".", "!", "?")) else f"{closed}."):
-                yield Said(at, sentence, kind == "step")
+                yield Said(at, sentence, kind == "step", number, part)
+
+
+def _is_part(tag: str, names: str) -> bool:
+    return tag == "section" and "part" in names.split()

@@ -2,7 +2,7 @@
 
 import re
 
-_VERBS = (
+VERBS = (
     "add|apply|arrange|ask|attach|avoid|bag|bake|balance|beat|begin|bend|blend|bless|blot|blow|boil|bottle|break|"
     "breathe|bring|brush|build|burn|bury|buy|calm|cap|carry|check|chill|choose|chop|chuck|clamp|clean|clear|clip|close|coat|"
     "collect|combine|come|cook|cool|count|cover|crumble|crush|cure|cut|dab|dampen|decant|decorate|defrost|dig|dilute|dip|"
@@ -10,29 +10,29 @@ _VERBS = (
     "eat|empty|enjoy|ensure|eyeball|feed|feel|fetch|fill|filter|find|finish|fit|flush|foam|fold|follow|freeze|"
     "froth|funnel|gargle|gather|get|gift|give|go|grate|grease|grind|guess|hammer|hand|handle|hang|heap|"
     "heat|help|hide|hold|immerse|increase|infuse|inhale|insert|invert|join|keep|knead|knock|label|ladle|lather|lay|lean|leave|"
-    "let|lick|lift|light|line|look|loosen|lower|make|mark|mask|massage|measure|melt|microwave|mist|mix|"
+    "let|lick|lift|light|line|lock|look|loosen|lower|make|mark|mask|massage|measure|melt|microwave|mist|mix|"
     "moisten|mold|mop|mould|move|nibble|note|open|pack|paint|pass|paste|pat|peel|pick|pierce|pile|place|plug|polish|pop|"
     "pour|prepare|press|prick|pull|pulse|pump|push|put|raise|reach|read|record|refill|reheat|remember|remove|"
     "repeat|replace|rest|rinse|roll|rotate|rub|run|sanitise|sanitize|save|scatter|scent|scoop|scrape|screw|"
     "scrub|seal|see|sell|send|separate|serve|set|shake|shape|sharpen|shut|sieve|sift|simmer|sip|sit|skip|"
     "slice|slide|slosh|smell|smooth|sniff|soak|soften|spin|splash|split|spoon|spray|spread|spritz|sprinkle|squeeze|squirt|"
     "stand|start|stay|steam|steep|sterilise|sterilize|stick|stir|stop|store|strain|stretch|substitute|suck|suspend|"
-    "swab|swallow|swap|sweep|swill|swirl|swish|switch|take|tap|taste|tear|tell|test|thaw|thicken|thin|throw|tie|tilt|"
+    "swab|swallow|swap|sweep|swill|swirl|swish|switch|take|tap|tare|taste|tear|tell|test|thaw|thicken|thin|throw|tie|tilt|"
     "tip|tongue|top|top-up|touch|transfer|treat|trickle|trim|try|tuck|turn|twist|undo|unmold|unmould|"
     "unplug|unscrew|unwrap|use|wait|walk|warm|wash|watch|wear|weigh|wet|whip|whisk|wipe|wrap|write|zap"
 )
-_ADVERB = (
+ADVERB = (
     r"(?:(?:then|now|next|finally|first|second|third|lastly|and|or|also|just|simply|please|quickly|slowly|carefully|"
     r"gently|gradually|always|immediately|"
     r"once|again|well|so|instead|afterwards?|later|meanwhile|together|\w+ly)\b[\s,]*)*"
 )
-ORDER = rf"{_ADVERB}(?:{_VERBS})\b(?!\s+(?:is|are|was|of|can|may)\b)"
-_PEOPLE = (
-    rf"{_ADVERB}(?:you|we|students?|the students?|guests?|everyone|everybody|each (?:student|guest|pair|group|"
+ORDER = rf"{ADVERB}(?:{VERBS})\b(?!\s+(?:is|are|was|of|can|may)\b)"
+PEOPLE = (
+    rf"{ADVERB}(?:you|we|students?|the students?|guests?|everyone|everybody|each (?:student|guest|pair|group|"
     rf"person)|the teacher|teachers?|an assistant|(?:the )?children|(?:the )?kids|"
     r"one partner|pairs|groups|they|let|let's|have (?:an?|the|each|every)|i)\b"
 )
-_BEGINS = re.compile(rf"[\W_]*(?:{ORDER}|{_PEOPLE})", re.IGNORECASE)
+_BEGINS = re.compile(rf"[\W_]*(?:{ORDER}|{PEOPLE})", re.IGNORECASE)
 _BEGINS_ORDER = re.compile(rf"[\W_]*{ORDER}", re.IGNORECASE)
 _SO = re.compile(rf",\s*so\s+{ORDER}", re.IGNORECASE)
 _LEADS_IN = re.compile(

@@ -1,0 +1,52 @@
+"""How many orders words give: each verb of an order at their beginning, behind a comma, and behind "and" or "then".
+
+Decided: a word that is a noun or an adjective too ("funnel and cap", "clean and dry paper") counts as an order only before what it would be
+done to. Why: one order too few is a shorter report, one too many is a false alarm.
+"""
+
+import re
+from collections.abc import Iterator
+
+from builder.rules.grammar.orders import ADVERB, PEOPLE, VERBS
+
+_NOUN_TOO = re.compile(
+    r"(?:bag|bake|balance|bend|bottle|break|brush|burn|cap|chill|clamp|clean|clear|clip|coat|collect|cook|cool|"
+    r"count|cover|cream|cut|dip|dose|drain|draw|dress|drink|drip|drop|dry|dust|empty|feed|fill|filter|finish|"
+    r"fit|foam|funnel|froth|gift|grease|grind|hand|heat|heap|hold|label|ladle|lather|lay|lift|light|line|look|"
+    r"loosen|lower|mark|mask|massage|measure|melt|mist|mix|mold|mould|move|note|open|pack|paint|paste|pat|pick|"
+    r"pile|place|plug|polish|pop|press|pulse|pump|record|rest|roll|rub|run|scent|scrub|seal|see|separate|set|"
+    r"shape|shake|slice|smooth|smell|soak|sort|space|spin|splash|split|spoon|spray|spread|stand|start|steam|stick|"
+    r"stop|store|stretch|tap|taste|tear|test|thin|tie|top|touch|treat|trim|try|turn|twist|use|wait|walk|warm|"
+    r"wash|watch|wear|wet|whip|whisk|wrap)",
+    re.IGNORECASE,
+)
+_NOTHING_DONE = frozenset({"avoid", "do", "enjoy", "ensure", "remember", "see"})
+_TO_SOMETHING = re.compile(
+    r"\s+(?:(?:in|on|off|up|down|out|aside|away|over)\s+)?(?:the|an?|it|them|each|every|your|its|their|his|her|one|two|three|all|both|this|"
+    r"that|these|those|some|more|half|\d)\b",
+    re.IGNORECASE,
+)
+_ORDER = re.compile(
+    rf"(?:(?P<first>^[\W_]*)|,\s+|\b(?:and|then)\s+)(?P<lead>{ADVERB})(?P<verb>{VERBS}|have(?=\s+(?:an?|the|each|every)\b))\b"
+    r"(?!\s+(?:is|are|was|of|can|may|not)\b|['’-])",
+    re.IGNORECASE,
+)
+_PEOPLE_DO = re.compile(
+    rf"^[\W_]*(?!(?:let|have)\b){PEOPLE}\s+(?:(?:can|may|should|must|now|then|each|both)\s+)*(?P<verb>(?!do not|don)\w+)", re.IGNORECASE
+)
+_OR = re.compile(r"\bor\b", re.IGNORECASE)
+
+
+def orders_in(words: str) -> Iterator[re.Match[str]]:
+    """Yield each order of some words: its group `verb` is what is to be done. Of two between which one may choose the first counts."""
+    subject = _PEOPLE_DO.match(words)
+    if subject:
+        yield subject
+    for found in _ORDER.finditer(words):
+        verb = found["verb"].casefold()
+        is_first = found["first"] is not None
+        if (is_first and subject) or verb in _NOTHING_DONE or (_OR.search(found["lead"]) and not is_first):
+            continue
+        alone = _NOUN_TOO.fullmatch(verb) is not None and (not is_first or words.startswith(",", found.end()))
+        if not alone or _TO_SOMETHING.match(words, found.end()):
+            yield found
