@@ -117,6 +117,7 @@ def _texts_that_ship() -> Iterator[tuple[str, str]]:
         )
     for drawing in library.drawings.values():
         yield from (("drawings.yaml", text) for text in (drawing.caption, drawing.alt))
+    yield from (("tools.yaml", drawing.names) for drawing in library.tool_drawings.values())
     for rule in library.supervision.values():
         yield from (("supervision.yaml", text) for text in (rule.key, rule.ahead, *rule.wear, *rule.watchers_wear, *rule.kit))
     for advice in library.format_advice.values():

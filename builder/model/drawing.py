@@ -1,4 +1,4 @@
-"""A drawing of the project that a lesson can call for."""
+"""A drawing of the project that a lesson can call for, and the small ones before the words in a list of tools."""
 
 from dataclasses import dataclass
 
@@ -22,3 +22,12 @@ class Drawing:
     def shows_reading(self) -> bool:
         """Tell whether a scale in it shows an amount."""
         return READING in self.svg
+
+
+@dataclass(frozen=True)
+class ToolDrawing:
+    """The small drawing of a tool: the SVG, and what one of it is called, between commas."""
+
+    name: str
+    names: str
+    svg: str

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 
 from builder.model.dates.calling_code import CallingCode
 from builder.model.dose.limit import ColourRule, FieldRule, Limit
-from builder.model.drawing import Drawing
+from builder.model.drawing import Drawing, ToolDrawing
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.label.label_warning import WarningRule
 from builder.model.label.labelling import Allergen
@@ -54,7 +54,8 @@ class Rulebook:
     keyed by their names. `unsafe_steps` are the dangers that words of a step can bring, `lye_words` the words for lye and raw soap in
     somebody's hands, `flame_words` those for fire in the room, `claims` those that make a medicine of a cosmetic. `format_advice` is the
     advice on formats. `synonyms` are what people mean by the words that they type, `drawings` those that
-    lessons can call for, by folded names. `countries` are the codes of countries by the names, folded, with which an address ends.
+    lessons can call for, by folded names, `tool_drawings` the small ones of lists of tools. `countries` are the codes of countries by the
+    names, folded, with which an address ends.
     """
 
     constants: Mapping[str, Figure] = field(default_factory=dict)
@@ -73,6 +74,7 @@ class Rulebook:
     claims: ClaimRules = field(default_factory=ClaimRules)
     synonyms: Synonyms = NO_SYNONYMS
     drawings: Mapping[str, Drawing] = field(default_factory=dict)
+    tool_drawings: Mapping[str, ToolDrawing] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, kw_only=True)

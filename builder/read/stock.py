@@ -37,7 +37,7 @@ from builder.read.recipe.sources import read_sources
 from builder.read.recipe.synonyms import read_synonyms
 from builder.read.roster.allergy_words import read_allergy_words
 from builder.read.teaching.cautions import read_caution
-from builder.read.teaching.drawings import read_drawings
+from builder.read.teaching.drawings import read_drawings, read_tool_drawings
 from builder.read.teaching.passages import read_passage
 from builder.read.teaching.teaching import read_format_advice, read_supervision
 from builder.read.teaching.unsafe_steps import read_claims, read_flame_words, read_lye_words, read_unsafe_steps, read_word_groups
@@ -77,6 +77,7 @@ def read_shipped(folder: Path) -> Shipped:
         constants=constants,
         supervision=_one(content, "supervision.yaml", lambda placed: read_supervision(placed, known, findings), set()),
         drawings=_one(content, "drawings.yaml", lambda placed: read_drawings(placed, content, known, findings), set()),
+        tool_drawings=_one(content, "tools.yaml", lambda placed: read_tool_drawings(placed, content, known, findings), set()),
         format_advice=_one(content, "format_advice.yaml", lambda placed: read_format_advice(placed, known, findings), set()),
         regions=regions,
         allergens=allergens,

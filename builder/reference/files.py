@@ -24,7 +24,7 @@ from builder.read.shapes.recipe import RecipeShape
 from builder.read.shapes.shape import Shape
 from builder.read.shapes.studio_class import ClassShape
 from builder.read.shapes.supplies import ContainerPackShape, IngredientPackShape, ItemPackShape
-from builder.read.shapes.teaching import DrawingShape, FormatAdviceShape, WatchRuleShape
+from builder.read.shapes.teaching import DrawingShape, FormatAdviceShape, ToolDrawingShape, WatchRuleShape
 
 ONE, LISTED, BY_NAME = "", "a list; each item has the keys of one of these kinds", "names of your own, each with these keys"
 
@@ -90,6 +90,7 @@ SHIPPED_FILES = (
     ),
     StudioFile("supervision.yaml", "content/supervision.yaml", "The rules on watching people at work.", BY_NAME, (WatchRuleShape,)),
     StudioFile("drawings.yaml", "content/drawings.yaml", "Drawings that a lesson can call for.", BY_NAME, (DrawingShape,)),
+    StudioFile("tools.yaml", "content/tools.yaml", "Small drawings of tools.", BY_NAME, (ToolDrawingShape,)),
     StudioFile("format_advice.yaml", "content/format_advice.yaml", "Advice on formats.", BY_NAME, (FormatAdviceShape,)),
     StudioFile("unsafe_steps.yaml", "content/tables/unsafe_steps.yaml", "Dangerous words.", BY_NAME, (UnsafeStepShape,)),
     StudioFile("claims.yaml", "content/tables/claims.yaml", "Claims that a cosmetic may not make.", BY_NAME, (ClaimShape,)),

@@ -134,7 +134,7 @@ def test_screen_and_paper_say_the_same(document: Callable[[str], str]) -> None:
 def test_a_sheet_about_lye_has_first_aid_and_says_what_it_assumes(document: Callable[[str], str]) -> None:
     page = words(document("print/first/take-home-bar--500-g-of-oils.html"))
     # The recipe states 100 %, of the studio's own pack; at home another one is used.
-    assert "counted as 97.5% pure. This is an assumption" in page
+    assert "counted as 97.5% pure, an assumption from" in page
     assert "On skin Brush off dry lye" in page and "In eyes Rinse, lids open" in page and "Breathed in Fresh air" in page
     assert "Poison centre: 113" in page
     assert page.index("Lye burns") < page.index("of sodium hydroxide. ")

@@ -1,6 +1,6 @@
 """The take-home sheet: one recipe at one home size, complete enough to make it alone, as a page and as a PDF."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from functools import partial
 
@@ -23,6 +23,7 @@ from builder.compose.home.joined import joined
 from builder.compose.home.letters import letter_of, letters_of_others
 from builder.compose.home.record import view_record
 from builder.compose.home.size_words import size_words
+from builder.compose.home.tools_drawn import view_tool
 from builder.compose.home.under_one import under_one
 from builder.compose.label.label_words import ingredient_text, names_of, net_contents
 from builder.compose.lye.lye_words import home_lye, home_purities
@@ -43,7 +44,7 @@ from builder.compose.teaching.staff_words import days_later
 from builder.compose.teaching.tool_words import tool_words, tools_to_set_out
 from builder.compose.views.caution import CautionView
 from builder.compose.views.frame import Link
-from builder.compose.views.take_home import FirstAid, ListedVariant, ScaleSet, TakeHomeView
+from builder.compose.views.take_home import FirstAid, ListedVariant, ScaleSet, TakeHomeView, ToolView
 from builder.model.dates.studio_class import StudioClass
 from builder.model.document import Folder
 from builder.model.hazard import Hazard
@@ -88,7 +89,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         about=sheet.recipe.about,
         fills=fills(studio, sheet),
         scales=_scales(sheet),
-        tools=tuple(tool_words(tool, partial(home_amount, studio, sheet)) for tool in tools_to_set_out(sheet.recipe.tools, flow.gear)),
+        tools=_tools(studio, sheet, flow.gear),
         table=home_table(studio, sheet, parts),
         choices=tuple(view_choice(dose, with_drops=False) for dose in sheet.own.doses),
         lye=home_lye(sheet),
@@ -124,6 +125,11 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         mark_html=mark(portrait_of(studio, sheet), HEAD_MARK, Look.TINTED),
     )
     return Composed(_with_instructions(edition, at, view, here))
+
+
+def _tools(studio: Studio, sheet: WorkedBatch, gear: Iterable[str]) -> tuple[ToolView, ...]:
+    called = (tool_words(tool, partial(home_amount, studio, sheet)) for tool in tools_to_set_out(sheet.recipe.tools, gear))
+    return tuple(view_tool(words, studio.tool_drawings.values()) for words in called)
 
 
 def _class_page(studio_class: StudioClass, here: Address) -> Link | None:

@@ -199,8 +199,8 @@ _FROM_BETWEEN = message("{alkali}: counted as {share} pure ({span}), from {basis
 _STATED = message("{alkali}: counted as {share} pure, as the recipe states. Compare the label of your pack.")
 _STATED_BETWEEN = message("{alkali}: counted as {share} pure ({span}), as the recipe states. Compare the label of your pack.")
 _ASSUMED = message(
-    "{alkali}: counted as {share} pure. This is an assumption from {basis} ({span}). Compare the label of your pack; if it says something "
-    "else, the amounts change."
+    "{alkali}: counted as {share} pure, an assumption from {basis} ({span}). If the label of your pack says something else, the amounts "
+    "change."
 )
 
 

@@ -27,7 +27,7 @@ def how_to_data(edition: Edition, view: TakeHomeView, here: Address) -> list[Nod
         for group in view.table.groups
         for row in group.rows
     ]
-    tools = [{"@type": "HowToTool", "name": tool} for tool in view.tools]
+    tools = [{"@type": "HowToTool", "name": tool.words} for tool in view.tools]
     head = {"@type": "HowTo", "@id": f"{page}#how-to", "name": f"{view.recipe}, {view.size}", "yield": view.fills}
     return [{**head, "supply": supplies, "tool": tools, "step": list(_steps(view.flow))}]
 

@@ -83,6 +83,14 @@ class HomeTable:
 
 
 @dataclass(frozen=True)
+class ToolView:
+    """A tool to set out, and its small drawing; no drawing where none fits."""
+
+    words: str
+    drawing_html: str
+
+
+@dataclass(frozen=True)
 class TakeHomeView:
     """A take-home sheet. `pdf` and `large` are the addresses of the same sheet as PDF and in large print, empty on paper.
 
@@ -105,7 +113,7 @@ class TakeHomeView:
     about: str
     fills: str
     scales: tuple[ScaleSet, ...]
-    tools: tuple[str, ...]
+    tools: tuple[ToolView, ...]
     table: HomeTable
     choices: tuple[ChoiceView, ...]
     lye: LyeView | None

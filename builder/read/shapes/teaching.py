@@ -22,6 +22,13 @@ class DrawingShape(Shape):
     """Words of steps that it fits. All words of an entry stand in one sentence, in any order."""
 
 
+class ToolDrawingShape(Shape):
+    """One entry of `tools.yaml`."""
+
+    names: Text = needed("names", "hand blender, stick blender")
+    """What one of it is called, between commas: a tool of a list is shown by the first name in its words."""
+
+
 class BandShape(Shape):
     """How many students one adult watches from an age on."""
 
