@@ -61,6 +61,7 @@ from builder.check.label.letters_not_in_font import find_letters_not_in_font
 from builder.check.label.responsible_person import find_responsible_persons_outside
 from builder.check.label.units_left_over import find_units_left_over
 from builder.check.layouts import find_faulty_layouts
+from builder.check.links_broken import find_broken_links
 from builder.check.look import find_look_amiss
 from builder.check.lye.acid_strength import find_acids_of_unknown_strength
 from builder.check.lye.alkali_among_ingredients import find_alkalis_among_ingredients
@@ -98,6 +99,7 @@ from builder.check.roster.roster_choices import find_roster_choices_unknown
 from builder.check.roster.roster_people import find_roster_people_out_of_place
 from builder.check.roster.roster_short import find_rosters_too_short
 from builder.check.rule import Found, Needs, P, Rule
+from builder.check.supplies.caution_hides_step import find_steps_in_cautions
 from builder.check.supplies.caution_texts import find_weakened_cautions
 from builder.check.supplies.inventory_counted_ahead import find_counts_ahead
 from builder.check.supplies.inventory_twice import find_stock_twice
@@ -113,11 +115,11 @@ from builder.check.teaching.flame_near_vapour import find_flames_near_vapour
 from builder.check.teaching.format_differs import find_formats_that_differ
 from builder.check.teaching.ingredient_in_no_step import find_ingredients_in_no_step
 from builder.check.teaching.lesson_heat import find_heat_that_cannot_be
-from builder.check.teaching.links_broken import find_broken_links
 from builder.check.teaching.lye_in_words import find_lye_that_nobody_handles, find_lye_that_nobody_makes_at_home, find_raw_soap_denied
 from builder.check.teaching.lye_named import find_lye_mistaken
 from builder.check.teaching.mention_unknown import find_unknown_mentions
 from builder.check.teaching.staff_missing import find_staff_missing
+from builder.check.teaching.step_overloaded import find_overloaded_steps
 from builder.check.teaching.supervision import find_supervision_wanting
 from builder.check.teaching.time_does_not_fit import find_times_that_do_not_fit
 from builder.check.teaching.typed_facts import find_typed_facts_that_differ
@@ -233,6 +235,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_lye_that_nobody_makes_at_home,
     find_ingredients_in_no_step,
     find_amounts_typed,
+    find_overloaded_steps,
     # dates
     find_dates_out_of_order,
     find_unclear_changes,
@@ -249,6 +252,7 @@ RULES: tuple[Rule[Any], ...] = (
     find_allergies_met,
     # supplies
     find_weakened_cautions,
+    find_steps_in_cautions,
     find_look_amiss,
     find_unknown_supplies,
     find_supplies_twice,
