@@ -15,7 +15,8 @@ from builder.model.document import CopiedFile, Document, Folder
 class Entry:
     """One document that can be made: its kind, its path below the output (`site/...`, `print/...`), and what it is about.
 
-    `class_key` and `page_key` are empty where it is about no class or no page of text. `make` gives None where there is nothing to show.
+    `class_key`, `page_key` and `recipe_key` are empty where it is about no class, no page of text or no one recipe. `make` gives None where
+    there is nothing to show.
     """
 
     kind: str
@@ -24,6 +25,7 @@ class Entry:
     class_key: str
     page_key: str
     make: Callable[[], Document | None]
+    recipe_key: str = ""
 
 
 @dataclass(frozen=True)
@@ -53,4 +55,5 @@ def _entries(kind: AnyKind, edition: Edition) -> Iterator[Entry]:
             class_key=names.get("class", ""),
             page_key=names.get("page", ""),
             make=partial(kind.make, edition, subject),
+            recipe_key=names.get("recipe", ""),
         )

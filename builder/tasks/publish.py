@@ -37,6 +37,7 @@ def check(options: argparse.Namespace) -> int:
 def _check_reading(folder: Path, day: date) -> int:
     """Check a studio, then say how each sheet reads that people follow with their hands: of a class those of its first date."""
     from builder import pipeline
+    from builder.compose.for_staff.mending_report import mending_lines
     from builder.compose.for_staff.reading_report import Explained, kinds_read, notes, reading_lines
     from builder.compose.for_staff.steps_report import steps_by_name
     from builder.reference.terms import terms
@@ -56,8 +57,10 @@ def _check_reading(folder: Path, day: date) -> int:
         seen.add((entry.kind, entry.class_key))
         with speaking(speaks.messages):
             made = entry.make()
-        steps = steps_by_name(outcome.studio.classes[entry.class_key])
-        lines = list(reading_lines(made.html, words, steps, in_english=speaks.is_own)) if made else []
+        studio_class = outcome.studio.classes[entry.class_key]
+        lines = list(reading_lines(made.html, words, steps_by_name(studio_class), in_english=speaks.is_own)) if made else []
+        if lines and not of_a_date and speaks.is_own:
+            lines += mending_lines(outcome.studio, studio_class, outcome.studio.recipes[entry.recipe_key])
         if lines:
             print("\n".join((path, *(f"  {line}" for line in lines))))
     print("\n".join(notes(in_english=speaks.is_own)))

@@ -9,6 +9,7 @@ from tempfile import TemporaryDirectory
 import pytest
 
 from builder import pipeline
+from builder.compose.for_staff.mending_report import mending_lines
 from builder.library import CONTENT
 from builder.pipeline import Outcome
 from builder.press.new_files import write_new_files
@@ -131,3 +132,11 @@ def test_who_writes_in_french_begins_in_french_and_has_the_english_of_labels() -
         french, english = recipe.told_in("French"), recipe.told_in("English")
         assert recipe.language == "French" and recipe.directions == french.directions != english.directions
         assert len(french.label_cautions) == len(english.label_cautions) > 0
+
+
+def test_who_follows_a_starter_at_home_is_told_what_to_do_when_it_goes_wrong() -> None:
+    studio = sure(checked("US").studio)
+    asked = [line for one in studio.classes.values() for key in one.recipe_keys for line in mending_lines(studio, one, studio.recipes[key])]
+    assert asked == []
+    made_with_lye = {recipe.key for recipe in studio.recipes.values() if recipe.lye}
+    assert len(made_with_lye) >= 3
