@@ -23,15 +23,13 @@ def acid_left(lines: Iterable[Line]) -> Fraction | None:
     acid = base = Fraction(0)
     for line in lines:
         card = line.ingredient
-        groups, molar, purity = carbonate(card), card.figure("molar mass"), card.figure("purity")
-        protons = card.figure("protons")
-        if not groups and (card.kind != "acid" or not protons):
+        groups, molar, purity, protons = carbonate(card), *(card.figure(name) for name in ("molar mass", "purity", "protons"))
+        sour = protons.typical if protons and card.kind == "acid" and not groups else 0
+        if not groups and not sour:
             continue
         if molar is None:
             return None
         mols = line.share * (purity.typical / 100 if purity else 1) / molar.typical
-        if groups:
-            base += mols * groups
-        elif protons:
-            acid += mols * protons.typical
+        base += mols * groups
+        acid += mols * sour
     return max(1 - base / acid, Fraction(0)) if acid and base else None

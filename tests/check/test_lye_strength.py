@@ -19,7 +19,7 @@ PASTE = Product("liquid soap", "Liquid soap", Contact.RINSE_OFF, True, DeclaredB
 
 
 # One part of potassium hydroxide to three of water, 25 %, is usual for soft soap, and 20 % too; for bars 20 % is weak (common practice, no
-# source). 10 % sodium hydroxide in a soft soap makes no bar of it, nor 10 % potassium hydroxide in a bar a soft soap.
+# source). Sodium hydroxide in a soft soap makes no bar of it, nor potassium hydroxide in a bar a soft soap, up to half of the whole.
 @pytest.mark.parametrize(
     ("alkalis", "found"),
     [
@@ -27,6 +27,8 @@ PASTE = Product("liquid soap", "Liquid soap", Contact.RINSE_OFF, True, DeclaredB
         ({"potassium hydroxide": 90, "sodium hydroxide": 10}, []),
         ({"sodium hydroxide": 90, "potassium hydroxide": 10}, ["lye-water-unusual"]),
         ({"potassium hydroxide": 10, "sodium hydroxide": 90}, ["lye-water-unusual"]),
+        ({"potassium hydroxide": 49, "sodium hydroxide": 51}, ["lye-water-unusual"]),
+        ({"potassium hydroxide": 51, "sodium hydroxide": 49}, []),
     ],
 )
 def test_a_mixed_lye_is_judged_by_its_larger_part(alkalis: dict[str, int], found: list[str]) -> None:

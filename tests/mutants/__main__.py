@@ -1,4 +1,4 @@
-"""Change functions of `check` and `reckon` at random, each in a process of its own, and see whether the tests that run them fail.
+"""Change functions of `check`, `rules` and `reckon` at random, each in a process of its own, and see whether the tests that run them fail.
 
     python -m tests.mutants --many 200 --seed 1 [--of builder/check]
     python -m tests.mutants --of builder/reckon/dose/limits.py:134
@@ -44,7 +44,9 @@ def main() -> None:
     ask = argparse.ArgumentParser(prog="python -m tests.mutants", description=__doc__, formatter_class=argparse.RawTextHelpFormatter)
     ask.add_argument("--many", type=int, default=200)
     ask.add_argument("--seed", type=int, default=1)
-    ask.add_argument("--of", nargs="+", default=["builder/check", "builder/reckon"], help="folders, files, or lines of files")
+    ask.add_argument(
+        "--of", nargs="+", default=["builder/check", "builder/rules", "builder/reckon"], help="folders, files, or lines of files"
+    )
     options = ask.parse_args()
     asked = [one for name in options.of for one in _asked(*name.split(":"))]
     chosen = _drawn(asked, options.many, options.seed)

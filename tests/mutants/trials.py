@@ -24,8 +24,11 @@ from builder.check.rules import RULES
 from builder.model.remembered import forget
 
 ROOT = Path(__file__).parents[2]
-TESTS = ("check", "reckon", "authorities", "compose/test_earlier_batch.py", "test_cases.py", "test_findings.py", "test_usual.py",
-         "test_acceptance.py", "test_dose_cards.py", "test_label_lists.py", "test_own_kinds_of_product.py")  # fmt: skip
+TESTS = ("check", "reckon", "authorities", "model", "compose/test_earlier_batch.py", "compose/test_gear.py", "compose/test_label_languages.py",
+         "compose/test_label_logo.py", "compose/test_label_rules.py", "compose/test_label_surfaces.py", "compose/test_lesson_flow.py",
+         "compose/test_look.py", "compose/test_mentions.py", "compose/test_safety_in_short.py", "compose/test_small_packs.py",
+         "test_cases.py", "test_findings.py", "test_usual.py", "test_acceptance.py", "test_dose_cards.py", "test_label_lists.py",
+         "test_own_kinds_of_product.py")  # fmt: skip
 SECONDS = 60.0  # of processor time, for the tests of one change
 LONGEST = 150  # what takes longer does not end
 FARTHEST = 99
@@ -96,9 +99,9 @@ def _text(file: Path) -> str:
 
 @cache
 def _importers() -> Mapping[str, set[str]]:
-    """Return who imports each module, among the two rooms and the tests."""
+    """Return who imports each module, among the three rooms and the tests."""
     found: dict[str, set[str]] = {}
-    for folder in ("builder/check", "builder/reckon", "tests"):
+    for folder in ("builder/check", "builder/reckon", "builder/rules", "tests"):
         for file in (ROOT / folder).rglob("*.py"):
             for one in re.findall(r"^\s*from ((?:builder|tests)\.[\w.]+) import", _text(file), re.MULTILINE):
                 found.setdefault(one, set()).add(_module_of(file))

@@ -147,6 +147,15 @@ def test_two_choices_share_what_a_limit_leaves_by_what_they_would_take() -> None
     assert abs(first.each[0].weight.grams - 2 * second.each[0].weight.grams) < Fraction("0.01")
 
 
+# x / (100 g + x) <= 0.6 %: 0.6036 g together, half for each that would take as much; the milligram that is over goes to the first.
+def test_a_choice_that_offers_nothing_takes_nothing_of_what_a_limit_leaves() -> None:
+    both = (choice("scent", "mint"), choice("more", "mint"))
+    for choices in (both, (*both, Choice("colour", (None,), share("0.5")))):
+        sheet, _ = made(choices, cards(scent("mint")), limit("Mint", most="0.6"), division="0.001")
+        first, second, *_ = sheet.own.doses
+        assert [one.each[0].weight for one in (first, second)] == [grams("0.302"), grams("0.301")]
+
+
 def test_an_option_of_which_nothing_is_left_is_not_offered() -> None:
     sheet, _ = made((choice("scent", "mint", "rose"),), cards(scent("mint"), scent("rose")), limit("Mint", most="0.001"))
     assert not most_of(sheet, "mint").is_offered

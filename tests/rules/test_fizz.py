@@ -1,0 +1,49 @@
+"""What of an acid its carbonates leave, by hand: one mol of bicarbonate takes up one mol of acid groups, one of carbonate two.
+
+The acid has two groups to 200 g, and half of what is weighed is acid: of 20 g in 100 g there are 0.1 mol of groups.
+"""
+
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+
+from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
+from builder.rules.fizz import acid_left
+from tests.check.test_at_the_edge import batch, mixed
+from tests.making import card
+
+
+def acid(name: str = "our acid", **missing: None) -> Ingredient:
+    one = replace(card(name, molar_mass=200, protons=2, purity=50), kind=IngredientKind.ACID)
+    return replace(one, figures={of: figure for of, figure in one.figures.items() if of.replace(" ", "_") not in missing})
+
+
+BICARBONATE = card("sodium bicarbonate", molar_mass=100)
+CARBONATE = card("sodium carbonate", molar_mass=100)
+
+
+@pytest.mark.parametrize(
+    ("percent", "cards", "left"),
+    [
+        ({"our_acid": "20", "sodium_bicarbonate": "5"}, (), "1/2"),
+        ({"our_acid": "20", "sodium_bicarbonate": "10"}, (), "0"),
+        ({"our_acid": "20", "sodium_bicarbonate": "20"}, (), "0"),
+        ({"our_acid": "20", "sodium_carbonate": "2.5"}, (), "1/2"),
+        ({"our_acid": "20", "sodium_bicarbonate": "2.5", "sodium_carbonate": "2.5"}, (), "1/4"),
+        ({"our_acid": "10", "other_acid": "10", "sodium_bicarbonate": "5"}, (), "1/2"),
+        ({"our_acid": "20", "sodium_bicarbonate": "5"}, (card("sodium bicarbonate", molar_mass=100, purity=50),), "3/4"),
+        # What takes up acid is not counted as one, and what is no acid has no groups to be taken up.
+        ({"our_acid": "20", "sodium_bicarbonate": "20"}, (acid("sodium bicarbonate"),), "1/2"),
+        ({"our_acid": "20", "sodium_bicarbonate": "5", "glycerin": "10"}, (card("glycerin", molar_mass=100, protons=3),), "1/2"),
+        ({"our_acid": "20"}, (), None),
+        ({"sodium_bicarbonate": "5"}, (), None),
+        ({"our_acid": "20", "sodium_bicarbonate": "5"}, (acid(protons=None),), None),
+        ({"our_acid": "20", "sodium_bicarbonate": "5"}, (acid(molar_mass=None),), None),
+        ({"our_acid": "20", "sodium_bicarbonate": "5"}, (card("sodium bicarbonate"),), None),
+    ],
+)
+def test_carbonates_take_up_acid_by_mol(percent: dict[str, str], cards: tuple[Ingredient, ...], left: str | None) -> None:
+    lines = batch(mixed(**percent), cards=(BICARBONATE, CARBONATE, acid(), acid("other acid"), *cards)).sheet.lines
+    assert acid_left(lines) == (Fraction(left) if left else None)
