@@ -91,3 +91,12 @@ def test_two_ready_mixed_solutions_bring_the_water_of_both() -> None:
 def test_nothing_is_left_for_the_fats_after_the_cook_where_there_are_none() -> None:
     made = batch({"fat": 100}, lye(superfat=5), fat("fat", 190)).soap
     assert float(sure(made).soaps[0].unsaponified.grams) == pytest.approx(50, abs=0.001)
+
+
+# By hand: of 1000 g at 190 mg/g 5 % stay free, so that 128.68 g of lye are exact. Lye loses up to a division and gains nothing, fat may be
+# half of one off: 1 - 0.95 x (128.68 - 10) / 128.68 / 1.005 = 12.82 % beside 5 %, and on a fine scale for lye 1 - 0.95 / 0.995 = 4.52 %.
+@pytest.mark.parametrize(("of_lye", "moves"), [("10", 0.07819), ("0.001", 0.004774)])
+def test_rounding_may_take_a_division_of_the_lye_and_half_a_division_of_the_fat(of_lye: str, moves: float) -> None:
+    scales = [scale(of_lye, up_to=500), scale("10")]
+    result = worked(soap({"fat": 100}, lye(superfat=5, purity=100)), BAR, OilsSize(grams(1000)), cards(fat("fat", 190)), scales).grams.lye
+    assert float(sure(result).rounding_may_move) == pytest.approx(moves, abs=0.00001)
