@@ -22,7 +22,7 @@ def test_a_ground_by_night_is_dark_and_quiet(colour: str, dark: str) -> None:
     assert night(colour, 0.12) == dark
 
 
-# With 0.075, 0.115 and 0.155 of lightness: paper, sheet and what is pale, each lighter than the one before; of the paper, where one is named.
+# With 0.075, 0.115 and 0.155 of lightness: paper, sheet and what is pale, each lighter than the last; of the paper, where one is named.
 @pytest.mark.parametrize("look", [Look(accent=BLUE), Look(accent="#ff0000", paper=BLUE)])
 def test_grounds_by_night_grow_lighter(look: Look) -> None:
     by_night = palette(look).night
