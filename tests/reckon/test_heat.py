@@ -95,6 +95,12 @@ def test_nothing_cools_below_the_room() -> None:
     assert cooling(grams(600), LYE, (Fraction(30), Fraction(30)), Fraction(40), CONSTANTS) is None
 
 
+def test_what_may_be_cool_already_takes_no_time_at_the_least() -> None:
+    for begins, takes_time in ((30, False), (40, False), (41, True)):
+        bounds = sure(cooling(grams(600), LOTION, (Fraction(begins), Fraction(75)), Fraction(40), CONSTANTS))
+        assert (bounds.least > 0) is takes_time and bounds.most > 165
+
+
 def test_nothing_cools_that_is_cool_or_is_nothing() -> None:
     assert cooling(grams(600), LYE, (Fraction(30), Fraction(40)), Fraction(40), CONSTANTS) is None
     assert cooling(grams(0), LYE, (Fraction(85), Fraction(85)), Fraction(40), CONSTANTS) is None

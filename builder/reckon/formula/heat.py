@@ -64,7 +64,7 @@ def rate(grams: float, specific_heat: float, area: float, given_off: float) -> f
 
 def minutes_to_cool(begins: float, ends: float, room: float, k: float) -> float:
     """Return the minutes from one temperature to another in a room (degC); 0 where it is there already."""
-    return log((begins - room) / (ends - room)) / k if begins > ends else 0.0
+    return log((max(begins, ends) - room) / (ends - room)) / k
 
 
 def surface(millilitres: float, depth: float) -> float:
