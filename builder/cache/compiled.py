@@ -44,7 +44,7 @@ def keep(key: str, value: object, dumps: Callable[[object], bytes] = _dumps) -> 
         written = f"{token_hex(16)}.new"
         try:
             data = dumps(value)
-            _write(folder, written, _sum(key, data) + data)
+            _write(folder, written, _sum(key, data), data)
             os.rename(written, key, src_dir_fd=folder, dst_dir_fd=folder)
             _tidy(folder)
         except Exception:  # of any kind: what was to be kept is in hand
@@ -63,10 +63,10 @@ def _read(folder: int, key: str) -> bytes | None:
     return None
 
 
-def _write(folder: int, name: str, data: bytes) -> None:
+def _write(folder: int, name: str, *data: bytes) -> None:
     number = os.open(name, os.O_WRONLY | os.O_CREAT | os.O_EXCL | os.O_NOFOLLOW, 0o600, dir_fd=folder)
     with os.fdopen(number, "wb") as file:
-        file.write(data)
+        file.writelines(data)
 
 
 def _tidy(folder: int) -> None:

@@ -11,32 +11,25 @@ Decided: where processes are forked, a publication starts them before it reads a
 that it came from, and that grows with the studio.
 """
 
-import gc
 import os
-import signal
 import sys
-import tempfile
-import threading
-import traceback
 from collections.abc import Iterator, Sequence
 from contextlib import ExitStack, contextmanager, suppress
 from functools import cached_property
-from itertools import count
-from multiprocessing import Pipe, get_all_start_methods, get_context, parent_process
+from multiprocessing import Pipe, get_all_start_methods
 from multiprocessing.connection import Connection, wait
 from pathlib import Path
 
 from builder.model.document import Document
 from builder.press.folder import FolderError
 from builder.press.kept import PressedSheet
+from builder.press.pressing import NO_MORE, keep_pressing, of_this_run, process_of
 from builder.press.sheets import Engine
 
 START = "fork" if "fork" in get_all_start_methods() and os.uname().sysname == "Linux" else "spawn"
 FEWEST_FOR_A_PROCESS = 2 if START == "fork" else 16
-# So many sheets leave 50 MB behind that the collector would let lie for long.
-SHEETS_TO_A_COLLECTION = 10
-# Bytes that a process may come to need: those of the example need 220 MB.
-MEMORY_OF_A_PROCESS = 300_000_000
+# Bytes that a process may come to need: those of the example need 140 MB.
+MEMORY_OF_A_PROCESS = 200_000_000
 
 
 class Presses:
@@ -79,32 +72,39 @@ class Presses:
 
 @contextmanager
 def presses(studio_folder: Path, layout_folders: tuple[Path, ...]) -> Iterator[Presses]:
-    """Give what presses the sheets of a studio; in the end its processes are killed, whatever they are at."""
+    """Give what presses the sheets of a studio; in the end none of its processes is left, whatever they are at where it fails."""
     with ExitStack() as stack:
         yield Presses(studio_folder, layout_folders, stack)
 
 
 @contextmanager
 def _started(number: int, studio_folder: Path, layout_folders: tuple[Path, ...]) -> Iterator[list[Connection]]:
-    """Start processes that press, and give our end of the pipe of each; in the end they are killed, whatever they are at."""
-    process_of = get_context("fork").Process if START == "fork" else get_context("spawn").Process
-    processes, presses = [], []
+    """Start so many that press, and give our end of the pipe of each; in the end there is none of them left."""
+    with ExitStack() as stack:
+        yield [stack.enter_context(_one_started(studio_folder, layout_folders)) for _ in range(number)]
+
+
+@contextmanager
+def _one_started(studio_folder: Path, layout_folders: tuple[Path, ...]) -> Iterator[Connection]:
+    """Start one that presses, and give our end of its pipe. Where all has gone well it ends by itself; else it is killed at once."""
+    ours, theirs = Pipe()
+    process = process_of(START, keep_pressing, START, theirs, studio_folder, layout_folders)
+    with theirs:
+        process.start()
     try:
-        for _ in range(number):
-            ours, theirs = Pipe()
-            process = process_of(target=_press_what_comes, args=(theirs, studio_folder, layout_folders), daemon=True)
-            process.start()
-            processes.append(process)
-            presses.append(ours)
-            theirs.close()
-        yield presses
+        yield ours
+        with suppress(ConnectionError):
+            ours.send(NO_MORE)
+    except BaseException:
+        process.kill()
+        raise
     finally:
-        for process in processes:
-            process.kill()
-        for process in processes:
-            process.join()
-        for press in presses:
-            press.close()
+        # The pipe ends when nobody is left at its other end.
+        with suppress(EOFError, OSError):
+            while True:
+                ours.recv_bytes()
+        process.join()
+        ours.close()
 
 
 def _shared_out(documents: Sequence[Document], presses: Sequence[Connection]) -> Iterator[tuple[Document, PressedSheet]]:
@@ -113,7 +113,7 @@ def _shared_out(documents: Sequence[Document], presses: Sequence[Connection]) ->
     try:
         while True:
             for press, document in zip(idle, left, strict=False):
-                press.send((_of_this_run(), document))
+                press.send((of_this_run(), document))
                 pressing[press] = document
             yield from done
             if not pressing:
@@ -132,46 +132,6 @@ def _sheet_of(answer: PressedSheet | Exception) -> PressedSheet:
 
 
 ENDED = "Most often the machine had no memory left: close what else runs, and publish again."
-
-
-def _press_what_comes(documents: Connection, studio_folder: Path, layout_folders: tuple[Path, ...]) -> None:
-    """Answer each document with its sheet, or with the error that kept it from being made, for as long as somebody asks."""
-    # The terminal tells every process of a stop; the one that started this one decides.
-    signal.signal(signal.SIGINT, signal.SIG_IGN)
-    threading.Thread(target=_end_with_the_parent, daemon=True).start()
-    # What is here stays to the end: the collector need not look at it again and again.
-    gc.freeze()
-    gc.set_threshold(50_000, 20, 20)
-    with suppress(EOFError, ConnectionError):
-        of_this_run, document = documents.recv()
-        os.environ.update(of_this_run)
-        tempfile.tempdir = of_this_run.get("TMPDIR")
-        engine = Engine(studio_folder, layout_folders)
-        for number in count(1):
-            documents.send(_answer(engine, document))
-            if not number % SHEETS_TO_A_COLLECTION:
-                gc.collect()
-            _, document = documents.recv()
-
-
-def _of_this_run() -> dict[str, str]:
-    """Return where this run has its fonts and what it puts aside, which a process that was started before it does not know."""
-    return {name: os.environ[name] for name in ("FONTCONFIG_FILE", "TMPDIR") if name in os.environ}
-
-
-def _answer(engine: Engine, document: Document) -> PressedSheet | Exception:
-    try:
-        return engine.press(document)
-    except Exception as error:
-        error.add_note(f"{document.path}: {traceback.format_exc()}")
-        return error
-
-
-def _end_with_the_parent() -> None:
-    parent = parent_process()
-    if parent is not None:
-        parent.join()
-        os._exit(1)
 
 
 def _cores() -> int:

@@ -1,4 +1,4 @@
-"""What a process of its own takes: time by the clock and of processors, with that of the processes it starts, and the most memory."""
+"""What a process of its own takes: time by the clock and of processors, with that of the processes it starts."""
 
 import os
 import subprocess
@@ -17,11 +17,10 @@ TODAY = "2027-01-01"
 
 @dataclass(frozen=True)
 class Taken:
-    """Seconds of processor time, seconds by the clock, and bytes at the most."""
+    """Seconds of processor time, and seconds by the clock."""
 
     seconds: float
     clock: float
-    memory: int
 
 
 def python(*arguments: object) -> Taken:
@@ -33,7 +32,7 @@ def python(*arguments: object) -> Taken:
         run.returncode = os.waitstatus_to_exitcode(status)
     if run.returncode:
         raise RuntimeError(f"{' '.join(command)} ended with {run.returncode}: {said.decode(errors='replace')[-2000:]}")
-    return Taken(used.ru_utime + used.ru_stime, time.monotonic() - begun, used.ru_maxrss * (1 if sys.platform == "darwin" else 1024))
+    return Taken(used.ru_utime + used.ru_stime, time.monotonic() - begun)
 
 
 def command(*words: object) -> Taken:

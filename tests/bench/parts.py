@@ -1,7 +1,8 @@
 """Parts of a publication, each in a process of its own (`python -m tests.bench.parts PART STUDIO OUTPUT`).
 
 `html` writes the finished HTML of every sheet and how it is to be pressed; `plain` presses what was written one after the other, each by
-itself, as somebody would who does nothing for speed; `without` publishes with blank sheets.
+itself, as somebody would who does nothing for speed; `without` publishes with blank sheets; `publish` publishes, and writes beside the
+output how many bytes the largest of the processes took that pressed sheets.
 """
 
 import pickle
@@ -77,6 +78,17 @@ def plain(studio: Path, output: Path) -> None:
             made.write_pdf(stylesheets=styles, presentational_hints=True, pdf_variant="pdf/ua-1")
 
 
+def publish(studio: Path, output: Path) -> None:
+    import resource
+
+    from builder.cli import main
+
+    status = main(["publish", str(studio), "--to", str(output), "--today", TODAY])
+    taken = resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss * (1 if sys.platform == "darwin" else 1024)
+    output.with_suffix(".memory").write_text(str(taken), encoding="utf-8")
+    sys.exit(status)
+
+
 def parse(studio: Path, _: Path) -> None:
     """Parse all YAML that a check has to know, with the position of every value."""
     import yaml
@@ -91,4 +103,4 @@ def parse(studio: Path, _: Path) -> None:
 
 if __name__ == "__main__":
     part, *folders = sys.argv[1:]
-    {"html": html, "plain": plain, "without": without, "parse": parse}[part](*map(Path, folders))
+    {"html": html, "plain": plain, "without": without, "publish": publish, "parse": parse}[part](*map(Path, folders))

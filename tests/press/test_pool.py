@@ -6,7 +6,8 @@ import subprocess
 import sys
 import tempfile
 import time
-from collections.abc import Callable
+from collections import Counter
+from collections.abc import Callable, Collection
 from multiprocessing import get_all_start_methods
 from pathlib import Path
 from signal import Signals
@@ -15,7 +16,7 @@ import pytest
 
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
-from builder.press import pool
+from builder.press import pool, pressing
 from builder.press.folder import FolderError
 from builder.press.kept import PressedSheet
 from builder.press.sheets import Engine
@@ -61,6 +62,14 @@ def is_running(pid: int) -> bool:
     return state != "Z"
 
 
+def are_gone(processes: Collection[int], within: int = 60) -> bool:
+    """Tell whether processes end within so many seconds."""
+    until = time.monotonic() + within
+    while any(map(is_running, processes)) and time.monotonic() < until:
+        time.sleep(0.05)
+    return not any(map(is_running, processes))
+
+
 @pytest.mark.long
 @pytest.mark.parametrize("stopped_by", [signal.SIGKILL, signal.SIGINT])
 def test_no_process_outlives_its_run(tmp_path: Path, stopped_by: Signals) -> None:
@@ -78,13 +87,10 @@ def test_no_process_outlives_its_run(tmp_path: Path, stopped_by: Signals) -> Non
             run.wait(60)
         finally:
             run.kill()
-    until = time.monotonic() + 60
-    while any(map(is_running, workers)) and time.monotonic() < until:
-        time.sleep(0.05)
-    assert not any(map(is_running, workers))
+    assert are_gone(workers)
 
 
-Pressing = Callable[[Callable[[], None]], list[PressedSheet]]
+Pressing = Callable[[Callable[[], object]], list[PressedSheet]]
 
 
 @pytest.fixture
@@ -92,14 +98,15 @@ def pressed_by_two(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Pressing:
     """Return what presses some documents in two processes, and does something at one of them."""
     settings = {"START": "fork", "FEWEST_FOR_A_PROCESS": 2, "_cores": lambda: 2, "_held_by_memory": lambda: 2}
     monkeypatch.setattr(tempfile, "tempdir", str(tmp_path))
+    monkeypatch.setattr(Engine, "__init__", lambda *_: None)  # nothing is set in type
     for name, value in settings.items():
         monkeypatch.setattr(pool, name, value)
 
-    def pressed(at_one: Callable[[], None]) -> list[PressedSheet]:
+    def pressed(at_one: Callable[[], object]) -> list[PressedSheet]:
         def press(_: Engine, document: Document) -> PressedSheet:
             if document.html == "3":
                 at_one()
-            return PressedSheet(document.html.encode(), 1, (), {})
+            return PressedSheet(document.html.encode(), os.getpid(), (), {})
 
         monkeypatch.setattr(Engine, "press", press)
         with pool.presses(tmp_path, (LAYOUTS,)) as presses:
@@ -111,6 +118,40 @@ def pressed_by_two(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Pressing:
 @NEEDS_FORK
 def test_each_document_is_pressed_once(pressed_by_two: Pressing) -> None:
     assert sorted(sheet.pdf for sheet in pressed_by_two(lambda: None)) == [b"0", b"1", b"2", b"3", b"4"]
+
+
+@NEEDS_FORK
+@pytest.mark.parametrize("most", [1, 2])
+def test_a_process_presses_no_more_than_its_share(pressed_by_two: Pressing, monkeypatch: pytest.MonkeyPatch, most: int) -> None:
+    monkeypatch.setattr(pressing, "SHEETS_OF_ONE", most)
+    sheets = pressed_by_two(lambda: None)
+    assert sorted(sheet.pdf for sheet in sheets) == [b"0", b"1", b"2", b"3", b"4"]
+    by_process = Counter(sheet.pages for sheet in sheets)
+    assert max(by_process.values()) <= most and are_gone(by_process)
+
+
+@NEEDS_FORK
+def test_a_process_that_is_killed_after_a_change_is_a_sentence(pressed_by_two: Pressing, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(pressing, "SHEETS_OF_ONE", 1)
+    with pytest.raises(FolderError, match="has ended before its sheet was done"):
+        pressed_by_two(lambda: os.kill(os.getpid(), signal.SIGKILL))
+
+
+@NEEDS_FORK
+def test_nobody_is_left_when_a_run_is_stopped(pressed_by_two: Pressing, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    def press(_: Engine, document: Document) -> PressedSheet:
+        (tmp_path / f"{os.getpid()}.pid").touch()
+        if document.html != "0":
+            time.sleep(600)
+        return PressedSheet(b"", 1, (), {})
+
+    assert len(pressed_by_two(lambda: None)) == len(DOCUMENTS)
+    monkeypatch.setattr(Engine, "press", press)
+    with pytest.raises(KeyboardInterrupt), pool.presses(tmp_path, (LAYOUTS,)) as presses:
+        for _ in presses.press(DOCUMENTS):
+            raise KeyboardInterrupt
+    processes = [int(path.stem) for path in tmp_path.glob("*.pid")]
+    assert processes and are_gone(processes, within=10)
 
 
 @NEEDS_FORK

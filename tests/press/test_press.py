@@ -123,7 +123,7 @@ def test_so_many_processes_make_the_same_bytes_as_one(
 def test_there_are_no_more_processes_than_half_the_memory_holds(monkeypatch: pytest.MonkeyPatch) -> None:
     size = {"SC_PHYS_PAGES": 500_000, "SC_PAGE_SIZE": 4096}
     monkeypatch.setattr(os, "sysconf", size.__getitem__, raising=False)
-    assert pool._held_by_memory() == 3
+    assert pool._held_by_memory() == 5
     size["SC_PHYS_PAGES"] = 1
     assert pool._held_by_memory() == 1
     monkeypatch.delattr(os, "sysconf")
