@@ -23,7 +23,8 @@ _MAKING = frozenset(
     }
 )  # fmt: skip
 _NUMBERED = re.compile(r"(?:^|(?<=[.!?;:])\s+)(?:step\s+)?\(?\d{1,2}[.):]\s+(?=[A-Z])", re.IGNORECASE)
-_FIRST_THEN = re.compile(r"\bfirst(?:ly)?\b.*?\b(?:then|next|after that|afterwards|second(?:ly)?)\b", re.IGNORECASE | re.DOTALL)
+_FIRST = re.compile(r"\bfirst(?:ly)?\b", re.IGNORECASE)
+_THEN = re.compile(r"\b(?:then|next|after that|afterwards|second(?:ly)?)\b", re.IGNORECASE)
 _AMOUNT = re.compile(r"\d\s*(?:g|kg|grams?|ml|millilit(?:re|er)s?|oz|ounces?|drops?|teaspoons?|tablespoons?)\b", re.IGNORECASE)
 _TIME = re.compile(r"\bfor\W+(?:(?:about|at least|another)\W+)?[\w-]+\W+(?:seconds?|minutes?|hours?)\b", re.IGNORECASE)
 _AT_MOST = re.compile(
@@ -52,8 +53,14 @@ def hides_a_step(text: str) -> bool:
     """Tell whether a text of a caution orders work: in numbers, one after the other, or so much or so long of it."""
     sentences = sentences_of(value_as_text(_NUMBERED.sub(" ", text), NOWHERE))
     work = _work(sentences)
-    in_order = len(_NUMBERED.findall(text)) > 1 or (len(work) > 1 and _FIRST_THEN.search(text) is not None)
+    in_order = len(_NUMBERED.findall(text)) > 1 or (len(work) > 1 and _goes_on(text))
     return (bool(work) and in_order) or any(_by_measure(one) for one in sentences)
+
+
+def _goes_on(text: str) -> bool:
+    """Tell whether a text says what comes first, and what after it."""
+    first = _FIRST.search(text)
+    return first is not None and _THEN.search(text, first.end()) is not None
 
 
 def _work(sentences: tuple[Sentence, ...]) -> tuple[str, ...]:

@@ -12,7 +12,7 @@ from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass
-from builder.rules.hands.actions import actions_in
+from builder.rules.hands.actions import actions_in, may_be_over
 from builder.words.listed import listed
 
 _MOST = 4
@@ -33,6 +33,7 @@ def find_overloaded_steps(studio: Studio) -> Iterator[Finding]:
         for studio_class in studio.classes.values()
         for part in studio_class.lesson.parts
         for step in part.steps
+        if may_be_over(step.sentences, _MOST)
         for verbs in [tuple(dict.fromkeys(actions_in(step.sentences)))]
         if len(verbs) > _MOST
     )

@@ -9,8 +9,10 @@ not open.
 from collections.abc import Iterable
 
 from builder.model.hazard import Hazard
-from builder.model.teaching.flame_words import ALCOHOL, FlameWords
+from builder.model.remembered import remembered
+from builder.model.teaching.flame_words import ALCOHOL, FlameWords, SpokenOf
 from builder.model.teaching.prose import Sentence
+from builder.model.teaching.word_pattern import Words, any_in
 from builder.rules.clauses import is_order
 from builder.rules.grammar.passive import as_order
 from builder.rules.spoken import spoken_of
@@ -19,6 +21,13 @@ from builder.rules.spoken import spoken_of
 def vapour_said(sentences: Iterable[Sentence], flame_words: FlameWords) -> tuple[Hazard, ...]:
     """Return the hazard of vapour where one of some sentences has something done with alcohol; none where none does."""
     words = flame_words.get(ALCOHOL)
-    done = (one for one in sentences if is_order(one) or as_order(one.words))
-    met = words is not None and any(spoken_of(one, words.says, words.unless) is not None for one in done)
+    met = words is not None and any(_takes_up(one, words) for one in sentences)
     return (Hazard.FLAMMABLE,) if met else ()
+
+
+@remembered(4096)
+def _takes_up(sentence: Sentence, words: SpokenOf) -> bool:
+    """Tell whether a sentence has it in somebody's hands. The words are looked for first, since few sentences have any of them."""
+    if not any_in(words.says, Words(sentence.words)) or spoken_of(sentence, words.says, words.unless) is None:
+        return False
+    return is_order(sentence) or as_order(sentence.words) is not None
