@@ -1,4 +1,4 @@
-"""The text of a page, read by the parser of the standard library: a tenth of the time that a tree of all its tags would take."""
+"""The text of a page, or the attributes of its tags, read by the parser of the standard library: in a fourth of the time of a tree."""
 
 from collections.abc import Collection
 from functools import lru_cache
@@ -7,17 +7,20 @@ from html.parser import HTMLParser
 from bs4 import BeautifulSoup
 
 
-class _Reader(HTMLParser):
+class _Parser(HTMLParser):
+    """Counts no lines, for which nobody asks."""
+
+    def updatepos(self, i: int, j: int) -> int:  # noqa: ARG002
+        return j
+
+
+class _Reader(_Parser):
     """Collects the text of a page but for that within some tags; `table.sums` is a tag of a class."""
 
     def __init__(self, without: Collection[str]) -> None:
         super().__init__()
         self.texts: list[str] = []
         self._without, self._within, self._depth = frozenset(without), "", 0
-
-    def updatepos(self, i: int, j: int) -> int:  # noqa: ARG002
-        """Count no lines, for which nobody asks."""
-        return j
 
     def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
         if self._within:
@@ -35,6 +38,17 @@ class _Reader(HTMLParser):
             self.texts.append(data)
 
 
+class _Tags(_Parser):
+    """Collects the attributes of each tag of a page."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.attributes: list[dict[str, str]] = []
+
+    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:  # noqa: ARG002
+        self.attributes.append({name: value or "" for name, value in attrs})
+
+
 @lru_cache(256)
 def tree_of(html: str) -> BeautifulSoup:
     """Return the tree of a page, the same for all tests that look at it: nobody changes it."""
@@ -47,3 +61,16 @@ def text_of(html: str, without: Collection[str] = ("script", "style")) -> str:
     reader.feed(html)
     reader.close()
     return " ".join(reader.texts)
+
+
+def words_of(html: str) -> str:
+    """Return the text of a page with each run of spaces, also those that do not break, as one space."""
+    return " ".join(text_of(html).split())
+
+
+def attributes_of(html: str) -> list[dict[str, str]]:
+    """Return the attributes of every tag of a page, in order."""
+    tags = _Tags()
+    tags.feed(html)
+    tags.close()
+    return tags.attributes

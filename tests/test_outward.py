@@ -6,11 +6,9 @@ What has to be refused are the schemes and disguises of the OWASP notes on scrip
 import re
 from datetime import date
 from pathlib import Path
-from typing import Any
 from xml.etree import ElementTree
 
 import pytest
-from bs4 import BeautifulSoup
 
 from builder import pipeline
 from builder.compose.publication import compose_documents, editions
@@ -18,6 +16,7 @@ from builder.library import LAYOUTS
 from builder.model.document import Document
 from builder.words.outward import UnsafeAddressError, is_outward, outward
 from tests.making import sure
+from tests.page_text import attributes_of
 from tests.test_findings import lay_out
 
 SOUND = (
@@ -47,11 +46,11 @@ def test_nothing_else_does(address: str) -> None:
             outward(address)
 
 
-def attributes_in(document: Document) -> list[dict[str, Any]]:
+def attributes_in(document: Document) -> list[dict[str, str]]:
     """Return the attributes of every element of a document: XML by a parser of XML, anything else as a browser reads HTML."""
     if document.path.endswith(".xml"):
         return [element.attrib for element in ElementTree.fromstring(document.html).iter()]
-    return [element.attrs for element in BeautifulSoup(document.html, "html.parser").find_all(True)]
+    return attributes_of(document.html)
 
 
 def test_no_page_links_anywhere_else(tmp_path: Path) -> None:
@@ -74,7 +73,7 @@ def test_no_page_links_anywhere_else(tmp_path: Path) -> None:
             assert not [name for name in attributes if name.startswith("on")]
             for address in (attributes[name] for name in ("href", "src", "action", "xlink:href") if name in attributes):
                 scheme = re.match(r"[a-z][a-z0-9+.-]*:", address, re.IGNORECASE)
-                if address.startswith("data:image/svg+xml;base64,") and attributes.get("rel") == ["icon"]:
+                if address.startswith("data:image/svg+xml;base64,") and attributes.get("rel") == "icon":
                     continue  # the icon of the page for what is not there, which lies at any depth
                 assert scheme is None or is_outward(address), f"{document.path}: {address}"
                 seen.add(scheme.group() if scheme else "")

@@ -9,7 +9,6 @@ from pathlib import Path
 from textwrap import dedent
 
 import pytest
-from bs4 import BeautifulSoup
 
 from builder import cli
 from builder.compose.publication import compose_documents, editions
@@ -17,6 +16,7 @@ from builder.compose.tried.layouts_tried import faulty_layouts
 from builder.library import CONTENT, LAYOUTS
 from builder.model.roster.roster import Guest
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
+from tests.page_text import words_of
 from tests.test_findings import FINDINGS
 
 OWN = """documents:
@@ -54,23 +54,19 @@ def found_in(studio: Path) -> tuple[int, str]:
     return status, told.getvalue().split(":")[0]
 
 
-def words(html: str) -> str:
-    return " ".join(BeautifulSoup(html, "html.parser").get_text(" ").split())
-
-
 def test_each_is_made_for_whatever_the_one_is_made_that_it_is_like(folder: Path) -> None:
     edition, layouts = read_edition(folder), write_templates(folder)
     listed = tuple(replace(sheet, guests=(Guest("Somebody Who Comes", None, "", {}),)) for sheet in edition.sheets)
     made = compose_documents(*editions(edition.studio, listed, (), layouts, TODAY))
     at = {f"{one.folder}/{one.path}": one for one in made.documents}
     for day in ("2027-02-06", "2027-03-06"):
-        assert words(at[f"print/first/{day}/packing-list.pdf"].html).startswith("Packing list: The first class To pack, Saturday,")
-        assert "Packing list: 1 for the helper at the door" in words(at[f"print/first/{day}/checklist.pdf"].html)
-        assert "Somebody Who Comes" in words(at[f"print/first/{day}/who-comes.html"].html)
-        assert "Fill 113 g into the jar" in words(at[f"print/first/{day}/the-steps-on-the-wall.html"].html)
+        assert words_of(at[f"print/first/{day}/packing-list.pdf"].html).startswith("Packing list: The first class To pack, Saturday,")
+        assert "Packing list: 1 for the helper at the door" in words_of(at[f"print/first/{day}/checklist.pdf"].html)
+        assert "Somebody Who Comes" in words_of(at[f"print/first/{day}/who-comes.html"].html)
+        assert "Fill 113 g into the jar" in words_of(at[f"print/first/{day}/the-steps-on-the-wall.html"].html)
     assert at["print/first/2027-02-06/packing-list.pdf"].styles[-1] == "checklist.css"
     shown = "What we made in The first class"
-    assert shown in words(at["site/classes/first--what-we-made.html"].html)
+    assert shown in words_of(at["site/classes/first--what-we-made.html"].html)
     assert 'href="first--what-we-made.html">What we made<' in at["site/classes/first.html"].html
     named = {path for path, one in at.items() if "Somebody Who Comes" in one.html}
     assert all(path.startswith("print/") and path.endswith(("/roster.pdf", "/who-comes.html")) for path in named) and len(named) == 4

@@ -19,22 +19,30 @@ from builder.read.known import Known
 
 @dataclass(frozen=True)
 class DrawnOn:
-    """What the texts of a studio draw on: the library, the passages of lessons, and the names that a text may use."""
+    """What the texts of a studio draw on: the library, the passages of lessons, and the names that a text may use.
+
+    `written` are the texts of those passages that ship, by which another language says them.
+    """
 
     library: Library
     passages: Mapping[str, tuple[Block, ...]]
+    written: Mapping[str, str]
     known: Known
 
 
 @dataclass(frozen=True)
 class Shelf:
-    """What one folder of shelves holds: those that ship, or the studio's own, which has the same files. `unread` is by kind."""
+    """What one folder of shelves holds: those that ship, or the studio's own, which has the same files.
+
+    `written` are the texts of its passages. `unread` is by kind.
+    """
 
     containers: Mapping[str, Container]
     label_sheets: Mapping[str, LabelSheet]
     allergy_words: Mapping[str, AllergyWords]
     cautions: Mapping[str, CautionText]
     passages: Mapping[str, tuple[Block, ...]]
+    written: Mapping[str, str]
     cards: tuple[Ingredient, ...]
     limits: tuple[Limit, ...]
     constituents: tuple[Constituent, ...]

@@ -4,7 +4,7 @@ Decided: the code that reads is loaded where something has to be read. Why: to l
 """
 
 from collections.abc import Mapping
-from pathlib import Path, PurePosixPath
+from pathlib import Path
 
 from builder.cache import find, keep, sum_of, sum_of_files, with_code
 from builder.model.finding import Finding
@@ -60,26 +60,19 @@ def _without_shelf(shipped: Shipped) -> DrawnOn:
     return _drawn_on(shipped, TextFolder(Path("no shelf"), []))
 
 
-def passages_in(language: Language, passages: Passages, ours: TextFolder, studio: TextFolder, known: Known) -> Passages:
+def passages_in(language: Language, drawn_on: DrawnOn, findings: list[Finding]) -> Passages:
     """Return the passages of a studio in its language: those that ship as the language says them, its own as they are written."""
     if language == ENGLISH:
-        return passages
-    shipped = (f"passages/{key}.md" for key in passages if not studio.has(f"shelf/passages/{key}.md"))
-    texts = tuple(text for file in shipped for text in (ours.shown_as + file, ours.text(file) or ""))
-    return _passages_in(studio.findings, language, passages, known, *texts)
+        return drawn_on.passages
+    return _said_in(findings, language, drawn_on.passages, drawn_on.written, drawn_on.known)
 
 
 @read_once(4)
-def _passages_in(findings: list[Finding], language: Language, passages: Passages, known: Known, *texts: str) -> Passages:
-    """Read files anew, each given by its name and its text."""
+def _said_in(findings: list[Finding], language: Language, passages: Passages, written: Mapping[str, str], known: Known) -> Passages:
     from builder.read.teaching.passages import said_in
 
-    files = zip(texts[::2], texts[1::2], strict=True)
-    said = dict(passages)
-    for file, text in files:
-        key = PurePosixPath(file).stem
-        said[key] = said_in(language, passages[key], text, file, known, findings)
-    return said
+    said = {key: said_in(language, passages[key], text, f"content/passages/{key}.md", known, findings) for key, text in written.items()}
+    return {**passages, **said}
 
 
 def _shipped(content: Path) -> Shipped:

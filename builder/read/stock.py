@@ -16,7 +16,6 @@ from builder.model.library import ANY, Library, Rulebook, Unread
 from builder.model.recipe.figure import Figure
 from builder.model.teaching.caution import CautionText
 from builder.model.teaching.claim import ClaimRules
-from builder.model.teaching.lesson import Block
 from builder.read.dates.calling_codes import read_calling_codes
 from builder.read.dose.essential_oils import read_constituents, with_constituents
 from builder.read.dose.limits import read_colour_rules, read_field_rules, read_limits
@@ -109,12 +108,14 @@ def _read_shelf(
     stocks = _one(folder, f"{at}label_sheets.yaml", lambda placed: read_label_sheets(placed, findings), unread["label_sheets"])
     words = _one(folder, f"{at}allergy_words.yaml", read_words, set())
     texts = _each(folder, f"{at}cautions", lambda placed: read_caution(placed, known, findings, shipped), unread["cautions"])
+    written = _texts(folder, f"{at}passages")
     return Shelf(
         containers=containers,
         label_sheets=stocks,
         allergy_words=words,
         cautions={text.key: text for text in texts},
-        passages=_passages(folder, f"{at}passages", known, findings),
+        passages={PurePosixPath(file).stem: read_passage(text, file, known, findings) for file, text in written.items()},
+        written={PurePosixPath(file).stem: text for file, text in written.items()},
         cards=tuple(_each(folder, f"{at}ingredients", read_card, unread["ingredients"])),
         limits=tuple(limit for name in _LIMITS for limit in read_limits(folder, f"{at}tables/{name}.csv", known)),
         constituents=constituents,
@@ -159,11 +160,10 @@ def _names_of(file: str, placed: PlacedYaml | None) -> set[str]:
     return {stem, stem.replace("-", " "), *(fold(name) for name in stated if isinstance(name, str))}
 
 
-def _passages(folder: TextFolder, name: str, known: Known, findings: list[Finding]) -> dict[str, tuple[Block, ...]]:
-    texts = ((file, folder.text(file)) for file in folder.files(name, ".md"))
-    return {
-        PurePosixPath(file).stem: read_passage(text, folder.shown_as + file, known, findings) for file, text in texts if text is not None
-    }
+def _texts(folder: TextFolder, name: str) -> dict[str, str]:
+    """Return the texts of a folder that can be read, by the names under which their files are shown."""
+    texts = ((folder.shown_as + file, folder.text(file)) for file in folder.files(name, ".md"))
+    return {file: text for file, text in texts if text is not None}
 
 
 def drawn_on(shipped: Shipped, studio: TextFolder) -> DrawnOn:
@@ -197,7 +197,8 @@ def drawn_on(shipped: Shipped, studio: TextFolder) -> DrawnOn:
         label_sheets={**theirs.label_sheets, **own.label_sheets},
         unread=Unread(**{kind: frozenset(theirs.unread[kind] | own.unread[kind]) for kind in _KINDS}),
     )
-    return DrawnOn(library, {**theirs.passages, **own.passages}, known)
+    written = {key: text for key, text in theirs.written.items() if key not in own.passages}
+    return DrawnOn(library, {**theirs.passages, **own.passages}, written, known)
 
 
 def _together(first: tuple[T, ...], then: tuple[T, ...]) -> tuple[T, ...]:

@@ -60,11 +60,11 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     recipe_files, page_files = tuple(studio.files("recipes", ".yaml")), tuple(studio.files("pages", ".md"))
     class_folders = tuple(studio.folders("classes"))
     profile = _profile(findings, studio.text("studio.yaml"), drawn_on.known)
-    library, ours = drawn_on.library, TextFolder(stock, findings, "content/")
+    library = drawn_on.library
     region = library.regions.get(profile.region, Region(profile.region))
     library = replace(library, languages={**library.languages, OWN: spelled_in(region)})
-    speaks = spoken(profile, library.languages, ours, findings)
-    drawn_on = replace(drawn_on, passages=passages_in(speaks, drawn_on.passages, ours, studio, drawn_on.known))
+    speaks = spoken(profile, library.languages, TextFolder(stock, findings, "content/"), findings)
+    drawn_on = replace(drawn_on, passages=passages_in(speaks, drawn_on, findings))
     # The words of a recipe stand on labels: they are in the studio's language where the region's labels are, and in English elsewhere.
     written_in = profile.language if profile.language in region.languages else OWN
     recipes = _recipes(studio, recipe_files, _translated_from(written_in, drawn_on.known), written_in)

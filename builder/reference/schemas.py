@@ -89,7 +89,7 @@ def editor_files(studio: Studio) -> dict[str, str]:
     acceptable = {kind.name: kind.means for kind in finding_kinds().values() if kind.acceptable or kind.cautions}
     names = names_in(studio, studio.recipes, acceptable)
     return {
-        f"{FOLDER}/{PurePosixPath(file.key).stem}.json": json.dumps(schema_of(file, names), ensure_ascii=False, indent=1) + "\n"
+        f"{FOLDER}/{PurePosixPath(file.key).stem}.json": json.dumps(schema_of(file, names), ensure_ascii=False) + "\n"
         for file in STUDIO_FILES
         if file.path.endswith(".yaml")
     }

@@ -20,6 +20,7 @@ from builder.model.supplies.shopping import Period
 from builder.reckon import reckon_shopping
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 from tests.making import sure
+from tests.page_text import attributes_of, words_of
 
 CLASS = "site/classes/first.html"
 DATE = "print/first/2027-02-06"
@@ -30,10 +31,6 @@ FOUND += [
     for value in ("what-bath-salts", "what-soap", "age-16", "month-2027-02", "month-2027-03", "room-left")
     for ending in ("html", "ics")
 ]
-
-
-def words(html: str) -> str:
-    return " ".join(BeautifulSoup(html, "html.parser").get_text(" ").split())
 
 
 def test_every_document_has_its_place(publication: Publication) -> None:
@@ -76,7 +73,7 @@ def test_every_document_has_its_place(publication: Publication) -> None:
 
 
 def test_the_catalogue_answers_five_questions(document: Callable[[str], str]) -> None:
-    page = words(document("site/classes.html"))
+    page = words_of(document("site/classes.html"))
     for text in ("The first class", "Salts and a bar.", "How Watch and make , 1 hour", "Yours A jar and a bar.", "Price $48"):
         assert text in page
     assert "Who Ages 16 and up ; beginners" in page
@@ -84,7 +81,7 @@ def test_the_catalogue_answers_five_questions(document: Callable[[str], str]) ->
 
 
 def test_the_dates_stand_under_their_months_with_what_to_do(document: Callable[[str], str]) -> None:
-    page = words(document("site/dates.html"))
+    page = words_of(document("site/dates.html"))
     assert "February 2027 Sat Feb 6 10:00 – 11:00 AM The first class Watch and make ages 16 and up $48 2 seats left Ask for a seat" in page
     assert "March 2027 Sat Mar 6 10:00 – 11:00 AM The first class Watch and make ages 16 and up $48 Full Join the waiting list" in page
     assert "2 dates, 1 with room." in page
@@ -92,14 +89,14 @@ def test_the_dates_stand_under_their_months_with_what_to_do(document: Callable[[
 
 
 def test_the_home_page_promises_and_leads_on(document: Callable[[str], str]) -> None:
-    page = words(document("site/index.html"))
+    page = words_of(document("site/index.html"))
     for text in ("Small classes", "Come in", "Next dates with room Sat Feb 6", "Watch and make", "Seats as of January 15, 2027."):
         assert text in page
     assert "Mar 6" not in page
 
 
 def test_the_class_page_says_how_it_is_taught_and_what_is_in_it(document: Callable[[str], str]) -> None:
-    page = words(document(CLASS))
+    page = words_of(document(CLASS))
     for text in (
         "You make two things.",
         "You watch the teacher make the plain bar, with every step explained.",
@@ -115,7 +112,7 @@ def test_the_class_page_says_how_it_is_taught_and_what_is_in_it(document: Callab
 
 
 def test_the_take_home_sheet_speaks_of_the_home_batch_in_both_units(document: Callable[[str], str]) -> None:
-    page = words(document("print/first/take-home-salts--500-g.html"))
+    page = words_of(document("print/first/take-home-salts--500-g.html"))
     assert "Weigh 300 g (10.60 oz) of sea salt and 150 g (5.30 oz) of baking soda" in page
     assert "Check that the batch weighs 500 g (17.65 oz)" in page
     assert "Fills 4 jars (4 fl oz jar) with 113 g (4 oz) each. 48 g are left, too little to fill one more." in page
@@ -128,11 +125,11 @@ def test_screen_and_paper_say_the_same(document: Callable[[str], str]) -> None:
     for name in ("salts--500-g", "bar--500-g-of-oils"):
         page, paper = (BeautifulSoup(document(f"print/first/take-home-{name}.{ending}"), "html.parser") for ending in ("html", "pdf"))
         sure(page.find("p", class_="pdf")).decompose()
-        assert words(str(page.find(class_="sheet"))) == words(str(paper.body))
+        assert words_of(str(page.find(class_="sheet"))) == words_of(str(paper.body))
 
 
 def test_a_sheet_about_lye_has_first_aid_and_says_what_it_assumes(document: Callable[[str], str]) -> None:
-    page = words(document("print/first/take-home-bar--500-g-of-oils.html"))
+    page = words_of(document("print/first/take-home-bar--500-g-of-oils.html"))
     # The recipe states 100 %, of the studio's own pack; at home another one is used.
     assert "counted as 97.5% pure, an assumption from" in page
     assert "On skin Brush off dry lye" in page and "In eyes Rinse, lids open" in page and "Breathed in Fresh air" in page
@@ -141,27 +138,27 @@ def test_a_sheet_about_lye_has_first_aid_and_says_what_it_assumes(document: Call
 
 
 def test_a_card_for_each_group_and_the_steps_once(document: Callable[[str], str]) -> None:
-    cards = words(document(f"{DATE}/bench-cards.pdf"))
+    cards = words_of(document(f"{DATE}/bench-cards.pdf"))
     assert "Group 1 of 2: 2 people" in cards
     assert "Group 2 of 2: 1 person" in cards
     assert "One batch is made for all." in cards
     assert "At most 1.1 g for each container (1%" in cards
-    steps = words(document(f"{DATE}/bench-steps.pdf"))
+    steps = words_of(document(f"{DATE}/bench-steps.pdf"))
     assert "print 2 copies" in steps
     assert "Weigh 406.8 g of sea salt" in steps
     assert "Watch the lye" not in steps
 
 
 def test_what_the_batch_of_a_smaller_group_holds_too_much_is_said_to_it_and_to_the_teacher(document: Callable[[str], str]) -> None:
-    cards = words(document(f"{DATE}/bench-cards.pdf")).replace("\u00a0", " ").split("Group 2 of 2")
+    cards = words_of(document(f"{DATE}/bench-cards.pdf")).replace("\u00a0", " ").split("Group 2 of 2")
     said = "The batch is that of a whole group: 1 bar of 100 g more than you take."
     assert [said in card for card in cards] == [False, True]
-    sheet = words(document(f"{DATE}/teacher.pdf")).replace("\u00a0", " ")
+    sheet = words_of(document(f"{DATE}/teacher.pdf")).replace("\u00a0", " ")
     assert "Group 2 has 1 person and makes the batch of a whole group: 1 bar of 100 g more than it takes, without a label." in sheet
 
 
 def test_the_teachers_sheet_has_clock_batches_and_sums(document: Callable[[str], str]) -> None:
-    sheet = words(document(f"{DATE}/teacher.pdf"))
+    sheet = words_of(document(f"{DATE}/teacher.pdf"))
     for text in (
         "10:00 AM A Watch the lye teacher, 20 min",
         "Before the class: 15 minutes",
@@ -171,14 +168,14 @@ def test_the_teachers_sheet_has_clock_batches_and_sums(document: Callable[[str],
         "Emergency: 112",
     ):
         assert text in sheet, text
-    workings = words(document(f"{DATE}/workings.pdf"))
+    workings = words_of(document(f"{DATE}/workings.pdf"))
     for text in ("Superfat, worst case both ways", "The sums"):
         assert text in workings
 
 
 def label_pairs(html: str, name: str) -> list[str]:
     """Return the words of each front of a product with those of its back, which lie one after the other."""
-    cells = [words(str(one)) for one in BeautifulSoup(html, "html.parser").find_all(class_="label")]
+    cells = [words_of(str(one)) for one in BeautifulSoup(html, "html.parser").find_all(class_="label")]
     return [" ".join(pair) for pair in zip(cells[::2], cells[1::2], strict=True) if name in pair[0]]
 
 
@@ -203,7 +200,7 @@ def test_labels_are_as_many_as_containers_and_share_the_variants_equally(documen
 
 def test_a_jar_is_traced_to_its_batch(document: Callable[[str], str]) -> None:
     """Salts come from one pot, the bars from one pot for each group: each label bears a code that the teacher's sheet has."""
-    sheet = words(document(f"{DATE}/teacher.pdf"))
+    sheet = words_of(document(f"{DATE}/teacher.pdf"))
     assert "Batch code: SALT-270206." in sheet
     assert "Batch code: BAR-270206-1 to BAR-270206-2 (2 pots)" in sheet
     bars = label_pairs(document(f"{DATE}/labels-bar.pdf"), "Plain bar")
@@ -217,7 +214,7 @@ def test_findings_that_were_accepted_or_stand_are_on_the_teachers_sheet(edition:
         caution("three", Place("classes/second/class.yaml"), "Elsewhere.", ""),
     )
     made = compose_documents(*editions(edition.studio, edition.sheets, findings, (LAYOUTS,), TODAY))
-    sheet = words(next(document.html for document in made.documents if document.path.endswith("teacher.pdf")))
+    sheet = words_of(next(document.html for document in made.documents if document.path.endswith("teacher.pdf")))
     assert "One thing. Accepted: It is meant." in sheet
     assert "Another thing. Mend that." in sheet
     assert "Elsewhere" not in sheet
@@ -231,9 +228,8 @@ def test_every_link_and_picture_leads_to_something_that_is_written(publication: 
     written = {f"{one.folder}/{one.path}" for one in publication.documents} | {f"{one.folder}/{one.path}" for one in publication.files}
     for document in publication.documents:
         if document.path.endswith(".html"):
-            soup = BeautifulSoup(document.html, "html.parser")
-            for element in soup.find_all(["a", "link", "img"]):
-                link = str(element.get("href") or element.get("src") or "")
+            for tag in attributes_of(document.html):
+                link = tag.get("href") or tag.get("src") or ""
                 if link and not re.match(r"[a-z]+:|#", link):
                     here = document.folder if link.startswith("/") else posixpath.dirname(f"{document.folder}/{document.path}")
                     assert posixpath.normpath(posixpath.join(here, unquote(link.partition("#")[0]).lstrip("/"))) in written, (

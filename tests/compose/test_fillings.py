@@ -5,7 +5,6 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 import pytest
-from bs4 import BeautifulSoup
 
 from builder.compose.edition import Edition
 from builder.compose.publication import compose_documents, editions
@@ -14,6 +13,7 @@ from builder.compose.recipe.weigh_table import batch_table
 from builder.library import LAYOUTS
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 from tests.composing import product_json
+from tests.page_text import words_of
 
 DATE = "print/first/2027-02-06"
 CLASS_YAML = FILES["classes/first/class.yaml"].replace(
@@ -35,7 +35,7 @@ def edition(tmp_path_factory: pytest.TempPathFactory) -> Edition:
 @pytest.fixture(scope="module")
 def documents(edition: Edition) -> dict[str, str]:
     made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)).documents
-    return {f"{one.folder}/{one.path}": " ".join(BeautifulSoup(one.html, "html.parser").get_text(" ").split()) for one in made}
+    return {f"{one.folder}/{one.path}": words_of(one.html) for one in made}
 
 
 def test_the_batch_is_enough_for_both_kinds(edition: Edition) -> None:

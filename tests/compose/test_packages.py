@@ -10,7 +10,6 @@ from pathlib import Path
 from typing import cast
 
 import pytest
-from bs4 import BeautifulSoup
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -25,6 +24,7 @@ from builder.reckon.teaching.classes import reckon_class
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 from tests.compose.test_label_words import Batch, batch
 from tests.composing import product_json
+from tests.page_text import words_of
 from tests.reckon.test_guests import QUICK, STUDIO, people
 from tests.regions import region as region_of
 
@@ -76,7 +76,7 @@ def test_a_package_has_one_label_and_what_is_left_its_own(tmp_path: Path) -> Non
     a_class = FILES["classes/first/class.yaml"].replace("salts: {each student: 2 containers,", in_all)
     edition = read_edition(write_studio(tmp_path, recipes__salts_yaml=recipe, classes__first__class_yaml=a_class))
     made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)).documents
-    pages = {one.path: " ".join(BeautifulSoup(one.html, "html.parser").get_text(" ").split()) for one in made}
+    pages = {one.path: words_of(one.html) for one in made}
     page = next(text for path, text in pages.items() if "2027-02-06" in path and "labels-salts" in path)
     assert len(re.findall(r"2 jars, Net Wt 3\.98 oz \(113 g\) each, Total Net Wt 7\.97 oz \(226 g\)", page)) == 3 * 2 + 1
     assert len(re.findall("Batch: ", page)) == 3 * 2 + 2

@@ -29,6 +29,7 @@ from builder.model.teaching.class_plan import ClassPlan
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 from tests.composing import composed
 from tests.making import sure
+from tests.page_text import words_of
 
 SOUND = Path(__file__).parent.parent / "findings" / "_sound"
 
@@ -38,7 +39,7 @@ def plain(texts: Iterable[str]) -> list[str]:
 
 
 def page(document: Document) -> str:
-    return " ".join(BeautifulSoup(document.html, "html.parser").get_text(" ").split()).replace("\u00a0", " ")
+    return words_of(document.html)
 
 
 def test_sentences_say_what_is_watched_done_chosen_filled_and_taken_home(edition: Edition) -> None:
@@ -59,7 +60,7 @@ def test_the_class_page_says_it_too(document: Callable[[str], str]) -> None:
 
 def test_the_teachers_sheet_says_why_and_who_watches_whom(document: Callable[[str], str]) -> None:
     def text_of(name: str) -> str:
-        return " ".join(BeautifulSoup(document(f"print/first/2027-03-06/{name}.pdf"), "html.parser").get_text(" ").split())
+        return words_of(document(f"print/first/2027-03-06/{name}.pdf"))
 
     text = text_of("teacher")
     for words in ("Teacher: groups 1 and 2. Assistant: group 3.", "9:45 AM D Get ready ahead, 15 min"):

@@ -5,18 +5,18 @@ their test (NIOSH 2007-107; common practice, no source: gloves and goggles until
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable
 from functools import cache
 from pathlib import Path
 
 import pytest
 from bs4 import BeautifulSoup, Tag
 
-from builder.compose.edition import Edition
-from tests import published
+from builder.model.document import Document
 from tests.compose.conftest import read_edition, write_studio
-from tests.composing import composed
+from tests.composing import composed, of_example
 from tests.making import sure
+from tests.page_text import tree_of
 
 LYE, RAW, HOT, FAT = "Lye burns", "Fresh soap still burns", "Hot water and hot phases scald", "Hot fat and wax burn and catch fire"
 BLADE, SCENT, DUST = "The blender cuts and spatters", "Neat scent oils burn and poison", "Dust harms lungs and eyes"
@@ -89,14 +89,13 @@ GONE = {
 }
 
 
-def sheets(edition: Edition) -> Iterator[tuple[str, BeautifulSoup]]:
-    for one in composed("take-home sheet", edition):
-        yield one.path, BeautifulSoup(one.html, "html.parser")
+def trees(sheets: Iterable[Document]) -> list[tuple[str, BeautifulSoup]]:
+    return [(one.path, tree_of(one.html)) for one in sheets]
 
 
 @cache
-def example() -> tuple[tuple[str, BeautifulSoup], ...]:
-    return tuple(sheets(published.edition()))
+def example(kind: str = "take-home sheet") -> list[tuple[str, BeautifulSoup]]:
+    return trees(of_example(kind))
 
 
 def parts(sheet: BeautifulSoup) -> dict[str, Tag]:
@@ -176,7 +175,7 @@ SALTS = "## Mix the salts (students, 20 min)\n\n1. Weigh {sea salt} of salt.\n2.
 
 def made_studio(folder: Path, lesson: str) -> dict[str, Tag]:
     edition = read_edition(write_studio(folder, classes__first__lesson_md=HEAD + SALTS + lesson))
-    ((_, sheet),) = [one for one in sheets(edition) if "bar--" in one[0]]
+    ((_, sheet),) = [one for one in trees(composed("take-home sheet", edition)) if "bar--" in one[0]]
     return parts(sheet)
 
 
@@ -272,7 +271,7 @@ def test_the_record_asks_for_temperatures_only_where_something_is_heated(recipe:
 @pytest.mark.parametrize("kind", ["take-home sheet", "steps at the bench", "teacher's sheet"])
 def test_there_are_no_more_cautions_than_one_to_three_steps(kind: str) -> None:
     """Of too many none is read (PROC-06 of the project: about one message in three steps)."""
-    sheets = [(made.path, BeautifulSoup(made.html, "html.parser")) for made in composed(kind, published.edition())]
+    sheets = example(kind)
     assert sheets and all(sheet.select(".part .caution") for _, sheet in sheets)
     too_many = [path for path, sheet in sheets if 3 * len(sheet.select(".part .caution")) > len(sheet.select(".steps li"))]
     assert too_many == []

@@ -20,13 +20,14 @@ from builder.model.teaching.weighing_plan import FoundAs, Weigher, WeighingTask
 from builder.pipeline import check
 from builder.read.studios import read_studio
 from builder.reckon import reckon_classes
+from tests import published
 from tests.compose.conftest import TODAY
 from tests.composing import composed
 from tests.findings_studio import write_class
 from tests.making import sure
+from tests.page_text import words_of
 from tests.whole_run import LONG
 
-HERE = Path(__file__).parent.parent.parent
 SCRUB = """
 ## Weigh the sugar ({sugar}, 20 min)
 
@@ -73,10 +74,6 @@ MADE_UP = {
 }
 
 
-def words(html: str) -> str:
-    return " ".join(BeautifulSoup(html, "html.parser").get_text(" ").split()).replace("\u00a0", " ")
-
-
 def number(mass: Mass) -> str:
     return f"{float(mass.grams):g}"
 
@@ -107,7 +104,7 @@ def edition_of(folder: Path) -> Edition:
 
 @pytest.fixture(scope="module")
 def example() -> Edition:
-    return edition_of(HERE / "site_example")
+    return published.edition()
 
 
 @pytest.mark.long(sample=True)
@@ -139,7 +136,7 @@ def agree(edition: Edition, sheet: ClassPlan) -> None:
     ]
     terminal = "\n".join(plan_lines(edition.studio, sheet))
     (one,) = composed("check list", edition, sheet)
-    checklist = words(one.html)
+    checklist = words_of(one.html)
     for task in plan.tasks:
         (row,) = [row for row in rows if said_in(row, task)]
         assert how(task) in row[0].split(":")[0]

@@ -29,6 +29,7 @@ from builder.model.document import Document
 from builder.press.pool import presses
 from tests.composing import of_example
 from tests.making import sure
+from tests.page_text import tree_of
 from tests.press.cautions_read import squeezed, texts_of_pages
 from tests.published import EXAMPLE
 
@@ -70,7 +71,7 @@ def read(name: str, kind: str = HOME) -> PDF:
 
 
 def html(name: str) -> BeautifulSoup:
-    return BeautifulSoup(documents(HOME)[name].html, "html.parser")
+    return tree_of(documents(HOME)[name].html)
 
 
 def columns(line: list[dict[str, Any]]) -> Iterator[str]:

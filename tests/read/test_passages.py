@@ -24,7 +24,7 @@ def spoken(folder: Path, texts: dict[str, str]) -> tuple[dict[str, tuple[Block, 
     studio = TextFolder(folder, found)
     drawn_on = read_library(CONTENT, studio)
     language = Language("Spanish", "es_MX", texts={fold(english): text for english, text in texts.items()})
-    said = passages_in(language, drawn_on.passages, TextFolder(CONTENT, found, "content/"), studio, drawn_on.known)
+    said = passages_in(language, drawn_on, found)
     return dict(said), found
 
 
@@ -72,9 +72,8 @@ def test_lines_that_make_other_steps_are_refused(tmp_path: Path) -> None:
 
 
 def test_english_needs_no_reading(tmp_path: Path) -> None:
-    studio = TextFolder(tmp_path, [])
-    drawn_on = read_library(CONTENT, studio)
-    assert passages_in(ENGLISH, drawn_on.passages, studio, studio, drawn_on.known) is drawn_on.passages
+    drawn_on = read_library(CONTENT, TextFolder(tmp_path, []))
+    assert passages_in(ENGLISH, drawn_on, []) is drawn_on.passages
 
 
 @pytest.mark.parametrize("path", SHIPPED, ids=lambda path: path.stem)
