@@ -7,9 +7,11 @@ from typing import Any
 
 from builder.compose.document_table import DOCUMENTS
 from builder.compose.edition import Edition
+from builder.compose.on_demand import documents_on_demand
 from builder.compose.recipe.batch_json import class_json
 from builder.model.document import Document
 from builder.model.teaching.class_plan import ClassPlan
+from tests.making import sure
 from tests.published import edition, shared
 
 KINDS = {kind.name: kind for kind in DOCUMENTS}
@@ -20,6 +22,12 @@ def composed(name: str, edition: Edition, sheet: ClassPlan | None = None) -> lis
     seen = edition if sheet is None else replace(edition, sheets=(sheet,))
     made = (KINDS[name].make(seen, subject) for subject in KINDS[name].scope.all(seen))
     return [document for document in made if document is not None]
+
+
+def made_at(edition: Edition, *paths: str) -> dict[str, str]:
+    """Make what an edition has at these paths below the output, and nothing else; a roster has no names in it."""
+    entries = documents_on_demand(edition, edition).entries
+    return {path: sure(entries[path].make()).html for path in paths}
 
 
 @cache

@@ -87,6 +87,7 @@ def pytest_runtest_protocol(item: pytest.Item, nextitem: pytest.Item | None) -> 
     if not hasattr(item.config, "workerinput"):
         return None
     for report in runtestprotocol(item, log=False, nextitem=nextitem):
+        report.keywords = {}  # nobody asks by which words a test could have been chosen
         if report.when == "call" or not report.passed or report.duration >= WORTH_TELLING:
             item.ihook.pytest_runtest_logreport(report=report)
     return True

@@ -13,10 +13,10 @@ from math import atan2, cos, pi, sin
 
 import numpy
 import pytest
+import scipy  # whose parts are loaded when they are asked for
 from _pytest.mark.structures import ParameterSet
 from bs4 import BeautifulSoup, Tag
 from PIL import Image, ImageDraw
-from scipy.ndimage import distance_transform_edt, find_objects, label
 
 from builder.compose.label_front.designs import DESIGNS, Ornament, border_scale
 from builder.compose.label_front.drawing import Drawing
@@ -111,13 +111,13 @@ def fields(svg: str, width: float, height: float) -> list[float]:
             dots.append(dots[0])
         draw.line(dots, fill=0, width=max(1, round(wide * DOTS)), joint="curve")
     paper = numpy.array(picture)
-    found, _ = label(paper)
+    found, _ = scipy.ndimage.label(paper)
     outside = {int(found[0, 0]), 0}
     discs = []
-    for number, around in enumerate(find_objects(found), start=1):
+    for number, around in enumerate(scipy.ndimage.find_objects(found), start=1):
         one = numpy.pad(found[around] == number, 1)
         if number not in outside and one.sum() > SLIVER * DOTS**2:
-            discs.append(2 * float(distance_transform_edt(one).max()) / DOTS)
+            discs.append(2 * float(scipy.ndimage.distance_transform_edt(one).max()) / DOTS)
     return discs
 
 

@@ -3,6 +3,7 @@
 import posixpath
 import re
 from collections.abc import Callable
+from dataclasses import replace
 from itertools import pairwise
 from pathlib import Path
 from urllib.parse import unquote
@@ -12,6 +13,7 @@ from bs4 import BeautifulSoup
 
 from builder.compose.edition import Edition
 from builder.compose.publication import compose_documents, editions
+from builder.compose.templates import Templates
 from builder.library import LAYOUTS
 from builder.model.document import Publication
 from builder.model.finding import Finding, Weight, caution
@@ -19,6 +21,7 @@ from builder.model.place import Place
 from builder.model.supplies.shopping import Period
 from builder.reckon import reckon_shopping
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
+from tests.composing import made_at
 from tests.making import sure
 from tests.page_text import attributes_of, words_of
 
@@ -213,8 +216,7 @@ def test_findings_that_were_accepted_or_stand_are_on_the_teachers_sheet(edition:
         caution("two", Place("classes/first/class.yaml"), "Another thing.", "Mend that."),
         caution("three", Place("classes/second/class.yaml"), "Elsewhere.", ""),
     )
-    made = compose_documents(*editions(edition.studio, edition.sheets, findings, (LAYOUTS,), TODAY))
-    sheet = words_of(next(document.html for document in made.documents if document.path.endswith("teacher.pdf")))
+    sheet = words_of(*made_at(replace(edition, findings=findings), f"{DATE}/teacher.pdf").values())
     assert "One thing. Accepted: It is meant." in sheet
     assert "Another thing. Mend that." in sheet
     assert "Elsewhere" not in sheet
@@ -262,8 +264,7 @@ def test_no_amount_can_part_from_its_unit(publication: Publication) -> None:
 
 def test_the_studios_own_words_are_escaped(tmp_path: Path) -> None:
     edition = read_edition(write_studio(tmp_path, pages__welcome_md="# Come & see\n\nText.\n"))
-    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY))
-    assert ">Come &amp; see</h2>" in made.documents[0].html
+    assert ">Come &amp; see</h2>" in made_at(edition, "site/index.html")["site/index.html"]
 
 
 def test_public_sheets_lie_on_the_site_and_are_linked(tmp_path: Path) -> None:
@@ -288,5 +289,5 @@ def test_the_shopping_page_has_its_styles_beside_it_also_where_all_take_home_she
 def test_a_studios_own_template_counts_before_ours(edition: Edition, tmp_path: Path) -> None:
     (tmp_path / "pages").mkdir()
     (tmp_path / "pages" / "text.html").write_text("{{ view.title }} in my own way", encoding="utf-8")
-    made = compose_documents(*editions(edition.studio, edition.sheets, (), (tmp_path, LAYOUTS), TODAY))
-    assert next(document.html for document in made.documents if document.path == "about.html") == "About us in my own way"
+    made = made_at(replace(edition, templates=Templates((tmp_path, LAYOUTS))), "site/about.html")
+    assert made["site/about.html"] == "About us in my own way"

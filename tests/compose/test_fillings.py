@@ -7,12 +7,10 @@ from fractions import Fraction
 import pytest
 
 from builder.compose.edition import Edition
-from builder.compose.publication import compose_documents, editions
 from builder.compose.recipe.json_number import number
 from builder.compose.recipe.weigh_table import batch_table
-from builder.library import LAYOUTS
-from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
-from tests.composing import product_json
+from tests.compose.conftest import FILES, read_edition, write_studio
+from tests.composing import made_at, product_json
 from tests.page_text import words_of
 
 DATE = "print/first/2027-02-06"
@@ -34,8 +32,10 @@ def edition(tmp_path_factory: pytest.TempPathFactory) -> Edition:
 
 @pytest.fixture(scope="module")
 def documents(edition: Edition) -> dict[str, str]:
-    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)).documents
-    return {f"{one.folder}/{one.path}": words_of(one.html) for one in made}
+    names = ("teacher", "bench-cards", "dose-cards", "workings", "labels-salts--and-others")
+    sheets = (f"{DATE}/{name}.pdf" for name in names)
+    made = made_at(edition, "site/classes/first.html", "print/first/take-home-salts--500-g.pdf", *sheets)
+    return {path: words_of(html) for path, html in made.items()}
 
 
 def test_the_batch_is_enough_for_both_kinds(edition: Edition) -> None:

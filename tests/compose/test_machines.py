@@ -22,6 +22,7 @@ from builder.compose.publication import compose_documents, editions
 from builder.library import LAYOUTS
 from builder.model.dates.published_date import PublishedDate
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
+from tests.composing import made_at
 from tests.making import sure
 
 PLACE = """time zone: America/New_York
@@ -103,7 +104,7 @@ def test_a_cancelled_date_stays_and_says_so(files: Mapping[str, str]) -> None:
 
 
 def test_an_event_is_known_by_one_name_through_renaming_and_rebuilding(files: Mapping[str, str], tmp_path: Path) -> None:
-    again = files_of(read_edition(write_studio(tmp_path, **changed(title="Another name"))))
+    again = made_at(read_edition(write_studio(tmp_path, **changed(title="Another name"))), "site/dates.ics")
     uids = [str(event["UID"]) for event in events(files["site/dates.ics"])]
     assert [str(event["UID"]) for event in events(again["site/dates.ics"])] == uids and len(set(uids)) == 3
     assert [str(event["UID"]) for event in events(files["site/classes/first.ics"])] == uids
@@ -113,7 +114,7 @@ def test_an_event_is_known_by_one_name_through_renaming_and_rebuilding(files: Ma
 def test_the_stamp_is_the_day_on_which_a_date_was_first_shown_so(placed: Edition) -> None:
     """RFC 5545 3.8.7.2: without METHOD the stamp says when the information was last revised."""
     told = {PublishedDate("first", *(datetime(2027, 2, 6, 10),) * 2, cancelled=False, revision=0): date(2026, 12, 24)}
-    made = files_of(replace(placed, studio=replace(placed.studio, told=told)))
+    made = made_at(replace(placed, studio=replace(placed.studio, told=told)), "site/dates.ics", "site/dates.json")
     stamps = [event.decoded("DTSTAMP") for event in events(made["site/dates.ics"])]
     assert stamps == [datetime(2026, 12, 24, tzinfo=UTC), *[datetime(TODAY.year, TODAY.month, TODAY.day, tzinfo=UTC)] * 2]
     assert [one["told"] for one in json.loads(made["site/dates.json"])["dates"]][1] == "2026-12-24"

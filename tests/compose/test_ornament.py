@@ -14,13 +14,13 @@ from typing import Any
 
 import numpy
 import pytest
+import scipy  # whose parts are loaded when they are asked for
 import yaml
 from bs4 import BeautifulSoup
 from hypothesis import given
 from hypothesis import strategies as st
 from numpy import ndarray
 from PIL import Image, ImageDraw
-from scipy.ndimage import distance_transform_edt, gaussian_filter
 
 from builder.compose.ornament.flower import along, flower_of
 from builder.compose.ornament.portrait import MOST_PETALS, Form, Portion, Portrait, portrait_of
@@ -86,7 +86,7 @@ def picture(portrait: Portrait) -> ndarray:
     for dot in flower.dots:
         (x, y), r = dot.at, dot.radius
         ImageDraw.Draw(dark).ellipse([(x - r) * DOTS_TO_MM, (y - r) * DOTS_TO_MM, (x + r) * DOTS_TO_MM, (y + r) * DOTS_TO_MM], fill=255)
-    soft = gaussian_filter(numpy.asarray(dark).astype(float), 0.25 * DOTS_TO_MM)
+    soft = scipy.ndimage.gaussian_filter(numpy.asarray(dark).astype(float), 0.25 * DOTS_TO_MM)
     alike: numpy.ndarray[Any, numpy.dtype[Any]] = soft / numpy.linalg.norm(soft)
     return alike
 
@@ -202,7 +202,7 @@ def test_each_petal_can_be_coloured_in(name: str) -> None:
     lines, areas = drawn(portrait)
     for number in range(1, len(portrait.parts) * portrait.rounds + 1):
         inside = numpy.pad((areas == number) & ~lines, 1)
-        assert 2 * distance_transform_edt(inside).max() / DOTS_TO_MM >= 4, number
+        assert 2 * scipy.ndimage.distance_transform_edt(inside).max() / DOTS_TO_MM >= 4, number
     assert 'stroke-width="0.28"' in mark(portrait, SIDE, Look.TO_COLOUR_IN)
 
 

@@ -14,16 +14,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.compose.label.package_words import package_contents
-from builder.compose.publication import compose_documents, editions
-from builder.library import LAYOUTS
 from builder.model.dates.studio_class import ClassDate
 from builder.model.label.language import Language
 from builder.model.recipe.product import DeclaredBy
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.reckon.teaching.classes import reckon_class
-from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
+from tests.compose.conftest import FILES, read_edition, write_studio
 from tests.compose.test_label_words import Batch, batch
-from tests.composing import product_json
+from tests.composing import made_at, product_json
 from tests.page_text import words_of
 from tests.reckon.test_guests import QUICK, STUDIO, people
 from tests.regions import region as region_of
@@ -75,12 +73,10 @@ def test_a_package_has_one_label_and_what_is_left_its_own(tmp_path: Path) -> Non
     in_all = "salts: {each student: 4 containers, spare: 3 containers,"
     a_class = FILES["classes/first/class.yaml"].replace("salts: {each student: 2 containers,", in_all)
     edition = read_edition(write_studio(tmp_path, recipes__salts_yaml=recipe, classes__first__class_yaml=a_class))
-    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)).documents
-    pages = {one.path: words_of(one.html) for one in made}
-    page = next(text for path, text in pages.items() if "2027-02-06" in path and "labels-salts" in path)
+    labels, sums = (f"print/first/2027-02-06/{name}.pdf" for name in ("labels-salts", "workings"))
+    page, workings = (words_of(html) for html in made_at(edition, labels, sums).values())
     assert len(re.findall(r"2 jars, Net Wt 3\.98 oz \(113 g\) each, Total Net Wt 7\.97 oz \(226 g\)", page)) == 3 * 2 + 1
     assert len(re.findall("Batch: ", page)) == 3 * 2 + 2
-    workings = next(text for path, text in pages.items() if "2027-02-06/workings" in path)
     assert "Labels (one for a package of 2): 4 lavender essential oil, 4 no scent." in workings
     sheet = next(one for one in edition.sheets if one.students == 3)
     product = product_json(sheet, "salts")

@@ -10,7 +10,7 @@ from itertools import pairwise, permutations, product
 from random import Random
 
 import pytest
-from scipy.optimize import linprog
+import scipy  # whose parts are loaded when they are asked for
 
 from builder.model.label.declaration import Polytope, polytopes_of
 from builder.reckon.label.label_order import Order, Source
@@ -27,7 +27,7 @@ def most_in_floats(polytope: Polytope, weights: Sequence[Fraction]) -> float:
     """Return the most of a weighted sum over one polytope."""
     count = len(polytope.low)
     falls = [[(part == after) - (part == before) for part in range(count)] for before, after in pairwise(polytope.chain)]
-    found = linprog(
+    found = scipy.optimize.linprog(
         [-float(weight) for weight in weights],
         A_ub=falls or None,
         b_ub=[0] * len(falls) or None,
@@ -69,7 +69,7 @@ def most_by_which_the_second_exceeds(order: Order, polytopes: tuple[Polytope, ..
             rows.append(row(width, {parts[after]: 1, parts[before]: -1}))
         start += 1 + len(source.names)
     sides = [0] * len(rows)
-    found = linprog(
+    found = scipy.optimize.linprog(
         [-one for one in objective],
         A_ub=[*rows, [-one for one in at_least]],
         b_ub=[*sides, 0],

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cached_property
-from itertools import pairwise
+from itertools import groupby, pairwise
 from math import ceil, inf
 
 from builder.compose.label.label_texts import Paragraph, Run
@@ -263,16 +263,17 @@ def _spaced(words: Sequence[_Word]) -> list[Run]:
     """Return the runs of the words of a line, with a space after each word in its own face."""
     runs: list[Run] = []
     for word in words:
-        runs += [Run(" ", runs[-1].bold), *word.runs] if runs else word.runs
+        runs += [_SPACE[runs[-1].bold], *word.runs] if runs else word.runs
     return runs
+
+
+_SPACE = {bold: Run(" ", bold) for bold in (False, True)}
 
 
 def _joined(line: list[Run]) -> Paragraph:
     """Join neighbouring runs of one face."""
     joined: list[Run] = []
-    for run in line:
-        if joined and not run.blank and not joined[-1].blank and joined[-1].bold == run.bold:
-            joined[-1] = Run(joined[-1].text + run.text, run.bold)
-        else:
-            joined.append(run)
+    for (bold, is_blank), group in groupby(line, key=lambda run: (run.bold, bool(run.blank))):
+        runs = list(group)
+        joined += runs if is_blank or len(runs) == 1 else [Run("".join(run.text for run in runs), bold)]
     return tuple(joined)

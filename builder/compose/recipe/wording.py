@@ -8,6 +8,7 @@ stand without grouping, as on a scale; longer numbers are grouped by a space. Ru
 import re
 from collections.abc import Iterable, Sequence
 from fractions import Fraction
+from functools import lru_cache
 from math import ceil, floor
 
 from builder.compose.punctuation import decimals_spoken
@@ -233,6 +234,7 @@ def sentence(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
+@lru_cache(4096)
 def keep_together(html: str) -> str:
     """Keep each number of a written text with the unit that follows it on one line, and each sign with the word beside it."""
     return glued(UNIT_AFTER_NUMBER.sub(NBSP, html))

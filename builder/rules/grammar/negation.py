@@ -1,6 +1,7 @@
 """What a negation rules over: what follows it in its clause, up to a new order, and all of a list that begins with "no"."""
 
 import re
+from functools import lru_cache
 
 from builder.rules.grammar.orders import NEW_ORDER, ORDER
 
@@ -42,6 +43,7 @@ _NEW_CLAUSE = re.compile(r",\s*(?:so|but|because|since|you|we|they|it)\b", re.IG
 _ONLY_NO = re.compile(r"[\W_]*(?:never|not|avoid|do not|don['’]t)[\W_]*(?:ever|under any circumstances)?[\W_]*", re.IGNORECASE)
 
 
+@lru_cache(4096)
 def without_seeming_ones(words: str) -> str:
     """Return words with blanks for what looks like a negation and is none, as long as they were."""
     return _NO_NEGATION.sub(lambda found: " " * len(found[0]), words)

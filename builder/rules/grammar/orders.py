@@ -1,6 +1,7 @@
 """Whether words order something: they begin with a verb, or say what people do."""
 
 import re
+from functools import lru_cache
 
 VERBS = (
     "add|apply|arrange|ask|attach|avoid|bag|bake|balance|beat|begin|bend|blend|bless|blot|blow|boil|bottle|break|"
@@ -48,6 +49,7 @@ def begins_order(words: str) -> bool:
     return bool(_BEGINS_ORDER.match(words))
 
 
+@lru_cache(4096)
 def orders_something(words: str) -> bool:
     """Tell whether words begin with an order or say what people do, be it after words that lead in to it, or a reason."""
     if _SO.search(words):
