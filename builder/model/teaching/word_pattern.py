@@ -211,9 +211,20 @@ def _phrases(token: str, groups: Groups) -> Iterator[str]:
 
 
 def _one_of(phrases: list[str]) -> str:
-    """Return the expression that finds one of some phrases, the longest first; what all share stands once, so that it is soon compiled."""
-    in_order = sorted(dict.fromkeys(phrases), key=len, reverse=True)
-    return r"\b(?:" + "|".join(r"[\s-]+".join(map(_form, _parts(phrase))) for phrase in in_order) + r")(?!\w)"
+    """Return the expression that finds one of some phrases, the longest first; what all share stands once, so that it is soon compiled.
+
+    So do the endings that words share: whichever word is found, all of it is.
+    """
+    alone: dict[str, list[str]] = {}
+    others = []
+    for phrase in sorted(dict.fromkeys(phrases), key=len, reverse=True):
+        *before, (begin, ending) = map(_form, _parts(phrase))
+        if before or not _BEGINNING.fullmatch(phrase.rstrip("*~")):
+            others.append(r"[\s-]+".join([*(one + its for one, its in before), begin + ending]))
+        else:
+            alone.setdefault(ending, []).append(begin)
+    words = [(begins[0] if len(begins) == 1 else f"(?:{'|'.join(begins)})") + ending for ending, begins in alone.items()]
+    return r"\b(?:" + "|".join([*others, *words]) + r")(?!\w)"
 
 
 def _parts(phrase: str) -> list[str]:
@@ -229,25 +240,26 @@ def _beginning(word: str) -> str:
     return word[:-1] if word.endswith("*") else word[:-2] if word.endswith(("~", "y")) else word.replace("’", "'").partition("'")[0]
 
 
-def _form(word: str) -> str:
+def _form(word: str) -> tuple[str, str]:
+    """Return what all forms of a word begin with, and the expression of how they go on."""
     if word.endswith("*"):
-        return re.escape(word[:-1]) + r"\w*"
+        return re.escape(word[:-1]), r"\w*"
     if word.endswith("~"):
         return _verb(word[:-1])
     if word.endswith("y") and word[-2:-1] not in _VOWELS:
-        return re.escape(word[:-1]) + "(?:y|ies)"
-    return re.escape(word).replace("'", "['’]") + r"(?:e?s)?"
+        return re.escape(word[:-1]), "(?:y|ies)"
+    return re.escape(word).replace("'", "['’]"), r"(?:e?s)?"
 
 
-def _verb(base: str) -> str:
-    return f"(?:{_regular(base)}|{_DONE[base]})" if base in _DONE else _regular(base)
+def _verb(base: str) -> tuple[str, str]:
+    if base in _DONE:
+        return f"(?:{''.join(_regular(base))}|{_DONE[base]})", ""
+    return _regular(base)
 
 
-def _regular(base: str) -> str:
-    stem = re.escape(base[:-1])
+def _regular(base: str) -> tuple[str, str]:
     if base.endswith("e"):
-        return f"{stem}(?:e|es|ed|ing)"
+        return re.escape(base[:-1]), "(?:e|es|ed|ing)"
     if base.endswith("y") and base[-2] not in _VOWELS:
-        return f"{stem}(?:y|ies|ied|ying)"
-    last = re.escape(base[-1])
-    return f"{re.escape(base)}(?:e?s|{last}?(?:ed|ing))?"
+        return re.escape(base[:-1]), "(?:y|ies|ied|ying)"
+    return re.escape(base), f"(?:e?s|{re.escape(base[-1])}?(?:ed|ing))?"
