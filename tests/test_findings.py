@@ -26,9 +26,10 @@ CASES = sorted(folder for folder in FINDINGS.iterdir() if folder.is_dir() and no
 
 
 def lay_out(case: Path | None, target: Path) -> None:
-    shutil.copytree(FINDINGS / "_sound", target)
+    shutil.copytree(FINDINGS / "_sound", target, copy_function=shutil.copyfile)
     if case is not None:
-        shutil.copytree(case, target, dirs_exist_ok=True, ignore=shutil.ignore_patterns("expected.txt", "gone.txt"))
+        beside = shutil.ignore_patterns("expected.txt", "gone.txt")
+        shutil.copytree(case, target, dirs_exist_ok=True, ignore=beside, copy_function=shutil.copyfile)
         gone = case / "gone.txt"
         for name in gone.read_text(encoding="utf-8").split() if gone.exists() else ():
             (target / name).unlink()

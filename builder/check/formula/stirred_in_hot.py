@@ -42,12 +42,11 @@ def find_what_is_stirred_in_too_hot(studio: Studio) -> Iterator[Finding]:
 def _looked_for(recipe: Recipe, studio: Studio) -> list[Named]:
     """Return the ingredients and options of a recipe that bear no heat; a word that means others too is left out."""
     names = dict.fromkeys([*recipe.names, *(option for choice in recipe.choices for option in choice.options if option)])
-    cards = [card for card in (studio.ingredient(name) for name in names) if card]
+    cards = [(card, _limit(card), _words(card)) for card in (studio.ingredient(name) for name in names) if card]
     found = []
-    for card in cards:
-        others = {word for other in cards if other is not card and _limit(other) != _limit(card) for word in _words(other)}
-        if _limit(card):
-            found.append(Named(card, _words(card) - others))
+    for card, limit, words in cards:
+        if limit:
+            found.append(Named(card, words.difference(*(others for _, other, others in cards if other != limit))))
     return [one for one in found if one.words]
 
 

@@ -167,8 +167,9 @@ class TextFolder:
         return self.met[name]
 
     @cached_property
-    def _resolved(self) -> Path:
-        return self.root.resolve()
+    def _inside(self) -> str:
+        """Return what the real path of the folder, and of all that lies in it, begins with."""
+        return os.path.realpath(self.root).rstrip(os.sep) + os.sep
 
     def _judge(self, name: str) -> bool:
         path = self.root / name
@@ -176,7 +177,7 @@ class TextFolder:
             wrong = "This is no plain file: a link that leads nowhere, or something else from which no text can be read."
             self._stop("file-unreadable", name, wrong, "Put a plain file in its place, or remove it.")
             return False
-        if not path.resolve().is_relative_to(self._resolved):
+        if not f"{os.path.realpath(path)}{os.sep}".startswith(self._inside):
             wrong = "This is a link that leads out of the folder, so it may name anything on this computer."
             self._stop("file-outside-studio", name, wrong, "Put a copy of the file in its place.")
             return False
