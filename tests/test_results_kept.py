@@ -151,6 +151,7 @@ def test_what_has_not_changed_is_not_worked_out_again(tmp_path: Path, monkeypatc
     assert worked_out(monkeypatch, lambda: next_run(studio))[CLASS] == first[CLASS]
 
 
+@pytest.mark.long
 def test_who_weighs_again_has_nothing_read_or_judged_again_but_what_was_changed(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     studio, size = tmp_path / "studio", TotalSize(Mass(Fraction(900)))
     files = dict(read(SOUND))

@@ -20,6 +20,7 @@ def unpacked(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return folder / "site"
 
 
+@pytest.mark.long
 def test_the_wheel_holds_every_file_of_the_stock(unpacked: Path) -> None:
     for name in ("content", "layouts"):
         ours = {path.relative_to(ROOT / name) for path in (ROOT / name).rglob("*") if path.is_file()}

@@ -13,7 +13,8 @@ from builder.compose.label_layout.label_plans import plan_labels
 from builder.compose.label_layout.sharing import on_shared_sheets
 from builder.compose.scopes import LABELS, Labelled
 from builder.compose.views.labels import PositionView
-from builder.model.dates.studio_class import ClassDate
+from builder.model.dates.studio_class import ClassDate, StudioClass
+from builder.model.roster.roster import Roster
 from builder.model.teaching.class_plan import ClassPlan
 from builder.reckon.teaching.classes import reckon_class
 from tests.compose.test_roster_to_paper import HERE, LABELLED, THREE, edition_of, positions_of
@@ -49,9 +50,9 @@ SCENTS = people(["scent"], [("lavender oil",), ("no scent",), ("cedarwood essent
 
 
 # Labels of the party have a front to colour in, with a line for the name in place of what was chosen.
-@pytest.mark.parametrize(("plan", "named"), [(at(PARTY, 3, THREE), False), (at(QUICK, 3, SCENTS), True)], ids=["party", "lotion"])
-def test_fronts_and_backs_are_those_of_the_jar(plan: ClassPlan, named: bool) -> None:
-    for one, fronts, _ in printed(plan):
+@pytest.mark.parametrize(("studio_class", "roster", "named"), [(PARTY, THREE, False), (QUICK, SCENTS, True)], ids=["party", "lotion"])
+def test_fronts_and_backs_are_those_of_the_jar(studio_class: StudioClass, roster: Roster, named: bool) -> None:
+    for one, fronts, _ in printed(at(studio_class, 3, roster)):
         positions = iter(fronts)
         for each in one.labels:
             label = squeezed(" ".join(said(next(positions)) for _ in each.laid_out.positions[each.number]))

@@ -5,9 +5,8 @@ Perry's handbook (8th edition, table 2-32) for ethanol. Which formula a substanc
 """
 
 import pytest
-from chemicals import iapws95_rho, iapws95_Tsat
+from chemicals import iapws95_rho, iapws95_Tsat, volume
 from chemicals.dippr import EQ105
-from chemicals.volume import rho_data_Perry_8E_105_l
 from molmass import Formula
 
 from builder.read.values.bounds import FIGURES
@@ -110,7 +109,7 @@ def test_the_density_of_ethanol_as_it_is_sold() -> None:
 
     (The contraction of ethanol and water at its strongest, near half and half by volume, is 3.6 %: from memory, handbook tables.)
     """
-    row = rho_data_Perry_8E_105_l.loc["64-17-5"]
+    row = volume.rho_data_Perry_8E_105_l.loc["64-17-5"]
     pure = EQ105(ROOM, row.C1, row.C2, row.C3, row.C4) * mass("C2H6O") / 1e6
     water = iapws95_rho(ROOM, NORMAL) / 1000
     assert pure == pytest.approx(0.789, abs=0.002)

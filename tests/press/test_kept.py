@@ -65,6 +65,7 @@ def desk(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Desk:
     return Desk(tmp_path)
 
 
+@pytest.mark.long
 def test_each_change_presses_what_it_is_about_and_no_more(desk: Desk) -> None:
     assert desk.publish_both_ways("0").kept == 0
     assert desk.publish_both_ways("1").kept == 4

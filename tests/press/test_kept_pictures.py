@@ -68,6 +68,7 @@ def desk(tmp_path: Path) -> Desk:
     return Desk(tmp_path)
 
 
+@pytest.mark.long
 def test_each_change_makes_what_it_is_about_and_no_more(desk: Desk) -> None:
     assert desk.publish_both_ways() == 4
     assert desk.publish_both_ways() == 0

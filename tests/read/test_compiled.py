@@ -95,6 +95,7 @@ def assert_same(
         assert not (isinstance(one, Spelled) and isinstance(other, Spelled)) or one.within == other.within
 
 
+@pytest.mark.long
 def test_the_library_of_the_cache_is_the_one_that_was_read(reads: list[Path]) -> None:
     shipped()
     assert reads == [CONTENT]

@@ -57,7 +57,7 @@ class _Host(SimpleHTTPRequestHandler):
 def served(site: Path, under: str = "", *, in_pieces: bool = False) -> Iterator[str]:
     """Serve a site to this machine alone, below a path such as `/soap`; give the address of its folder."""
     host = ThreadingHTTPServer(("127.0.0.1", 0), partial(_Host, site=site, under=under, in_pieces=in_pieces))
-    thread = Thread(target=host.serve_forever, daemon=True)
+    thread = Thread(target=host.serve_forever, args=(_PAUSE,), daemon=True)
     thread.start()
     try:
         yield f"http://127.0.0.1:{host.server_port}{under}/"

@@ -30,7 +30,7 @@ SHIFTED = """(async () => {
 @pytest.mark.long
 @pytest.mark.parametrize("width", [390, 1280])
 def test_no_page_shifts(chromium: Browser, width: int) -> None:
-    """Loaded at once, which is the easier way: without `--long` the same is measured of pages that come in pieces."""
+    """Loaded at once, which is the easier way."""
     chromium.size(width, 780)
     shifted = {}
     for page in chosen():
@@ -40,7 +40,8 @@ def test_no_page_shifts(chromium: Browser, width: int) -> None:
     assert {page: sum for page, sum in shifted.items() if sum} == {}
 
 
-@pytest.mark.parametrize("width", [pytest.param(390, marks=pytest.mark.long(sample=True)), pytest.param(1280, marks=pytest.mark.long)])
+@pytest.mark.long
+@pytest.mark.parametrize("width", [390, 1280])
 def test_nothing_moves_while_a_page_comes_in_pieces(chromium: Browser, width: int) -> None:
     chromium.size(width, 780)
     with served(site(), in_pieces=True) as base:
