@@ -22,7 +22,7 @@ from builder.model.remembered import Made, all_values, made, names_somebody, sec
 from builder.model.roster.roster import Guest, Roster, RosterRow
 
 # Whose results are kept: what is made of a whole publication is made anew each time, and lists of people are read anew.
-_KEPT = ("check", "finding_kinds", "model", "read", "reckon", "rules", "compose.label_layout", "fonts.typefaces")
+_KEPT = ("check", "finding_kinds", "model", "read", "reckon", "rules", "compose.label_layout", "compose.ornament", "fonts.typefaces")
 _NOT_KEPT = ("read.roster",)
 # Kept anew where so much of what can be kept was made anew, of the seconds that it took to make it all; at first, where it took so many.
 _WORTH, _AT_LEAST = 0.25, 0.2

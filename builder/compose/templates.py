@@ -11,7 +11,7 @@ message is plain text there too; what has tags is given to it by name.
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, fields, is_dataclass, replace
-from functools import partial
+from functools import cache, partial
 from pathlib import Path
 from traceback import walk_tb
 from typing import Any
@@ -86,6 +86,19 @@ def _as_html(translated: str, values: dict[str, object]) -> Markup:
     return Markup(fill(escape(translated), {name: escape(value) for name, value in values.items()}))
 
 
+class _Environment(ImmutableSandboxedEnvironment):
+    """What a template may do. A field of a view is there to be shown: whether it may be is not looked into each of half a million times."""
+
+    def getattr(self, obj: Any, attribute: str) -> Any:
+        return getattr(obj, attribute) if attribute in _shown_of(obj.__class__) else super().getattr(obj, attribute)
+
+
+@cache
+def _shown_of(kind: type) -> frozenset[str]:
+    """Return the names of the fields of a kind of view that are for everybody."""
+    return frozenset(one.name for one in fields(kind) if not one.name.startswith("_")) if is_dataclass(kind) else frozenset()
+
+
 class _Compiled(BytecodeCache):
     """What templates were compiled to, for the next edition of the same process: the library knows each by its name and its text."""
 
@@ -117,7 +130,7 @@ class Templates:
         self._trees: dict[str, nodes.Template] = {}
         self._faults: dict[str, TemplateFault | None] = {}
         self._files = {str(folder / name): name for folder in reversed(own) for name in self.own if (folder / name).is_file()}
-        self._environment = ImmutableSandboxedEnvironment(
+        self._environment = _Environment(
             loader=ChoiceLoader(
                 [
                     FileSystemLoader(list(layout_folders), encoding="utf-8"),
@@ -130,6 +143,7 @@ class Templates:
             lstrip_blocks=True,
             keep_trailing_newline=True,
             bytecode_cache=_COMPILED,
+            auto_reload=False,  # in one run nobody changes them
         )
         self._environment.globals |= {"say": _say, "say_in": _say_in, "say_count": _say_count}
 

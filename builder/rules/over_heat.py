@@ -7,7 +7,8 @@ temperature of the phase tells nothing of the pan.
 from collections.abc import Iterable
 
 from builder.model.hazard import Hazard
-from builder.model.teaching.flame_words import OVER_HEAT, FlameWords
+from builder.model.remembered import remembered
+from builder.model.teaching.flame_words import OVER_HEAT, FlameWords, SpokenOf
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.prose import Sentence
 from builder.rules.clauses import is_order
@@ -18,7 +19,12 @@ from builder.rules.spoken import spoken_of
 def puts_over_heat(sentences: Iterable[Sentence], flame_words: FlameWords) -> bool:
     """Tell whether one of some sentences orders something over heat or into scalding water."""
     words = flame_words.get(OVER_HEAT)
-    return words is not None and any(is_order(one) and spoken_of(one, words.says, words.unless) is not None for one in sentences)
+    return words is not None and any(_orders(one, words) for one in sentences)
+
+
+@remembered(20_000)
+def _orders(sentence: Sentence, words: SpokenOf) -> bool:
+    return is_order(sentence) and spoken_of(sentence, words.says, words.unless) is not None
 
 
 def heat_said(part: Part, flame_words: FlameWords, hazards: Iterable[str]) -> tuple[Hazard, ...]:

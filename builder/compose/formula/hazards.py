@@ -2,14 +2,16 @@
 
 from collections.abc import Iterable
 from dataclasses import replace
+from gettext import NullTranslations
 
 from builder.compose.recipe.wording import keep_together
 from builder.model.hazard import Hazard
 from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.teaching.caution import SIGNALS, CautionText
 from builder.rules.hazard import hazards_of, hazards_of_card
-from builder.words.say import message, say
+from builder.words.say import message, say, spoken
 
 
 def hazards_of_recipe(studio: Studio, batch: WorkedBatch) -> tuple[str, ...]:
@@ -44,6 +46,11 @@ def signal_word(text: CautionText) -> str:
 
 def said(text: CautionText) -> CautionText:
     """Return a caution in the language that is spoken; no number in it is parted from its unit."""
+    return _said_in(text, spoken())
+
+
+@remembered(256)
+def _said_in(text: CautionText, _: NullTranslations) -> CautionText:
     return replace(
         text,
         name=say(text.name),

@@ -2,7 +2,6 @@
 
 from dataclasses import replace
 from enum import Enum
-from functools import lru_cache
 from html import escape
 
 from builder.compose.ornament.colouring import flower_to_colour
@@ -10,6 +9,7 @@ from builder.compose.ornament.flower import Dot, Flower, Point, flower_of
 from builder.compose.ornament.portrait import Portrait
 from builder.compose.ornament.tints import paler, tint_of
 from builder.compose.ornament.words import mark_in_words
+from builder.model.remembered import remembered
 
 INK, WHITE = "#1d1a17", "#ffffff"
 PAGE_MARK, HEAD_MARK, TEACHER_MARK = 40, 20, 15  # The side of a mark on a page, at the head of a take-home sheet, and of a teacher's.
@@ -33,7 +33,7 @@ def mark(portrait: Portrait, side: float, look: Look = Look.LINES) -> str:
     )
 
 
-@lru_cache(maxsize=256)  # A recipe has one mark in every size of batch, and stands on many documents.
+@remembered(2048, Portrait, float, Look)  # A recipe has one mark in every size of batch, and stands on many documents.
 def flower_in(portrait: Portrait, side: float, look: Look, *, has_veins: bool = True) -> str:
     """Return what is drawn in the square of a mark, without the element around it."""
     colouring = look is Look.TO_COLOUR_IN
