@@ -28,6 +28,13 @@ TWINS = {
         ("Let it cool to 55 °C.", "Let it cool to 40 °C."),
         ("Stir in {scent} of the scent.", "Stir in {coconut oil} of the oil."),
     ],
+    "flame-near-vapour--alcohol-in-words": [
+        ("over the gas ring", "on the hot plate"),
+        ("Wipe the jars with rubbing alcohol.", "Turn off the gas ring. Wipe the jars with rubbing alcohol."),
+        ("Wipe the jars with rubbing alcohol.", "Wipe the jars with hot water."),
+        ("Wipe the jars with rubbing alcohol.", "Never wipe the jars with rubbing alcohol."),
+        ("3. Wipe the jars with rubbing alcohol.\n", "\n## Wipe (together, 5 min)\n\n1. Wipe the jars with rubbing alcohol.\n"),
+    ],
     "hotter-than-boiling": [
         ("at 165 °C.", "at 165 °F."),
         ("at 165 °C.", "at 75 °C."),

@@ -1,6 +1,7 @@
 """A flame in a part of a lesson that handles something whose vapour can be lit at the heat that it has there.
 
 The heat is the last that an order of the part names up to the step with it; without one that of its phase, and else that of the room.
+Alcohol that words have sprayed or wiped with, and no amount in braces names, comes from a bottle at the heat of the room.
 
 Decided: a flame and a scent are compared in one part of a lesson, at the heat last ordered before the scent, else that of its phase, else
 the room's; a flame counts as burning until a step puts it out. Why: off the heat the flame still burns, and in another part nobody knows.
@@ -26,10 +27,14 @@ from builder.model.teaching.lesson import Part
 from builder.rules.basis import basis_of
 from builder.rules.clauses import is_order
 from builder.rules.degrees import degrees_in
+from builder.rules.hands.alcohol import takes_alcohol
 from builder.rules.naming import IngredientNamed, PhaseNamed, meaning_of, options_of
 from builder.rules.part_recipe import parts_with_recipes
 from builder.rules.spoken import spoken_of
 from builder.words.plain_number import plain_number
+
+# What "alcohol" means where nothing else is said: ethanol burns from nearly as low on.
+_RUBBED_WITH = "isopropyl alcohol"
 
 
 @dataclass(frozen=True)
@@ -78,9 +83,12 @@ def _vapours(part: Part, recipe: Recipe, studio: Studio) -> Iterator[_Vapour]:
     heats = {card.key: phase.heat_to for card, phase in lines if card}
     room, named, passed = studio.constants["room"].typical, None, 0
     for step in part.steps:
-        for sentence in step.sentences:
+        for number, sentence in enumerate(step.sentences, passed):
             degrees = degrees_in(sentence) if is_order(sentence) else None
             named = degrees.high if degrees else named
+            alcohol = studio.ingredients.get(_RUBBED_WITH) if takes_alcohol(sentence, studio.flame_words) else None
+            if alcohol:
+                yield _Vapour(alcohol, room, number)
         for mention in step.mentions:
             at = passed + step.sentence_of(mention)
             for card in _cards(mention.name, recipe, studio):

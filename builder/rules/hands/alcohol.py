@@ -20,9 +20,13 @@ from builder.rules.spoken import spoken_of
 
 def vapour_said(sentences: Iterable[Sentence], flame_words: FlameWords) -> tuple[Hazard, ...]:
     """Return the hazard of vapour where one of some sentences has something done with alcohol; none where none does."""
+    return (Hazard.FLAMMABLE,) if any(takes_alcohol(one, flame_words) for one in sentences) else ()
+
+
+def takes_alcohol(sentence: Sentence, flame_words: FlameWords) -> bool:
+    """Tell whether a sentence has something done with alcohol."""
     words = flame_words.get(ALCOHOL)
-    met = words is not None and any(_takes_up(one, words) for one in sentences)
-    return (Hazard.FLAMMABLE,) if met else ()
+    return words is not None and _takes_up(sentence, words)
 
 
 @remembered(4096)
