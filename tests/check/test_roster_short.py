@@ -38,6 +38,13 @@ def test_only_a_list_that_has_begun_can_be_too_short(tmp_path: Path, roster: str
     assert ("roster-below-enrolled" in err) is found
 
 
+@pytest.mark.parametrize(("listed", "others"), [(5, "the last of them"), (4, "the others"), (1, "the others")])
+def test_one_who_is_missing_is_spoken_of_as_one(tmp_path: Path, listed: int, others: str) -> None:
+    lay_out(SHORT, tmp_path / "studio")
+    (tmp_path / "studio/classes/one-lotion/roster.csv").write_text("".join(SIX.splitlines(keepends=True)[: listed + 1]), encoding="utf-8")
+    assert f"the roster lists {listed}. What {others} must not touch" in " ".join(check(tmp_path / "studio")[2].split())
+
+
 OWN_NAME = next(case for case in CASES if case.name == "own-name-not-printed")
 
 

@@ -84,6 +84,8 @@ def test_three_dates_by_hand() -> None:
         (Fraction(2000), 1),
     ]
     assert found.total == 26
+    kinds = {"base": SupplyKind.INGREDIENT, "Lavender essential oil": SupplyKind.INGREDIENT, "4 fl oz bottle": SupplyKind.CONTAINER}
+    assert {one.name: one.kind for one in found.wanted} == kinds
 
 
 def grams_of(supply: Supply) -> Fraction:
