@@ -39,6 +39,13 @@ def test_a_name_is_asked_for_as_it_is_missing(of: Recipe, name: str, said: str) 
     assert found.name == "label-name-missing" and said in found.wrong
 
 
+def test_a_soap_of_a_fat_whose_soap_has_no_name_gets_no_list() -> None:
+    oil = replace(STUDIO.ingredients["olive oil"], saponified_as="")
+    one = seen_in("EU", MADE, oil)
+    assert all(variant.ingredients.nameless == (oil.name,) for variant in one.filling.variants)
+    assert [finding.name for finding in told(find_open_label_orders(one))] == ["label-name-missing"]
+
+
 @pytest.mark.parametrize("more", [-1, 0, 1, 2])
 def test_of_many_pairs_the_first_are_named_and_the_others_told_of_once(more: int) -> None:
     pairs = tuple((f"a {number:02}", f"b {number:02}") for number in range(MOST_NAMED + more))
