@@ -7,6 +7,13 @@ been weighed before, at another size each time: a third of that is Python making
 between it takes longer, since the code that reads is loaded, and the first time more than twice as long. With one word changed `check`
 loads the modules in a third of its time, reads back what the last run worked out in a tenth, and then works out the class that changed and
 those with a roster, of which nothing is kept (`builder/cache/results.py`).
+
+With one word changed in a studio of 104 classes two thirds of the time are 1,700 documents, composed again: a third of that fills in
+templates, a fifth lays out lessons. Each is made of the whole edition, so that nothing tells which of them looks at what has changed. To
+read back what the last run worked out and to check take a seventh, and so does to write, with a look at each PDF that is kept.
+
+A process that presses takes 115 MB for 8 classes and 117 MB for 24. The one that reads and composes grows by 1 MB with each class: half of
+that is finished HTML.
 """
 
 import re
