@@ -51,3 +51,14 @@ def test_what_is_too_much_for_a_scale_at_once_is_weighed_a_cup_each() -> None:
             assert bool(group.apart) == any(note.startswith(f"{group.title}: weigh each in a cup of its own") for note in notes)
             told.add(group.apart)
     assert told == {"", "a cup each"}
+
+
+def test_large_print_has_no_column_of_scales_and_names_the_other_one_behind_what_is_weighed_on_it() -> None:
+    home = at(LOTION, 6).made[0].home[-1].sheet
+    rows, large = (
+        [row for group in home_table(STUDIO, home, (), in_large_print=one).groups for row in group.rows] for one in (False, True)
+    )
+    assert {row.scale for row in rows} == {"Pocket scale", "Kitchen scale"}
+    assert [row.scale for row in rows].count("Kitchen scale") < len(rows) / 2
+    for row, in_large in zip(rows, large, strict=True):
+        assert in_large.name == (f"{row.name} (kitchen scale)" if row.scale == "Kitchen scale" else row.name)

@@ -33,6 +33,11 @@ def test_a_weighing_shows_the_digits_of_its_scale(mass: str, division: str, writ
     assert plain(wording.amount(grams(mass), [scale(division)], "g")) == written
 
 
+@pytest.mark.parametrize(("inside", "begun"), [("spatula", "Spatula"), ("pH strips", "pH strips"), ("a pH strip", "A pH strip"), ("", "")])
+def test_a_text_begins_with_a_capital_unless_its_first_word_has_one_further_on(inside: str, begun: str) -> None:
+    assert wording.sentence(inside) == begun
+
+
 def test_ounces_show_the_digits_of_their_scale() -> None:
     ounce_scale = scale("0.05", unit="oz", per_unit=OUNCE)
     assert plain(wording.amount(grams(OUNCE) * 4, [ounce_scale], "oz")) == "4.00 oz"

@@ -17,6 +17,7 @@ from builder.compose.formula.page_head import AT_HOME, IN_LARGE_PRINT
 from builder.compose.formula.ph_words import ph_words
 from builder.compose.frames import frame, with_data
 from builder.compose.home.cooling import cooling_at_its_step
+from builder.compose.home.first_weighed import lye_opened
 from builder.compose.home.home_table import home_table
 from builder.compose.home.home_times import cured, home_times
 from builder.compose.home.joined import joined
@@ -75,7 +76,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     is_set_in_pages = here.is_paper and not here.is_large_print  # In large print every part runs on wherever it comes to an end of a page.
     in_brief = sheet.grams.lye is not None
     flow = joined(compose_flow(studio, sources, writer, (sheet,), in_brief=in_brief, short_again=True, at_head=at_head))
-    flow = cooling_at_its_step(flow, studio, parts, sheet)
+    flow = lye_opened(cooling_at_its_step(flow, studio, parts, sheet), studio, parts, sheet)
     described = say("How to make {recipe} at home: {size}", recipe=sheet.recipe.name, size=size_words(home.size))
     view = TakeHomeView(
         frame=frame(edition, here, title, described),
@@ -90,7 +91,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         fills=fills(studio, sheet),
         scales=_scales(sheet),
         tools=_tools(studio, sheet, flow.gear),
-        table=home_table(studio, sheet, parts),
+        table=home_table(studio, sheet, parts, in_large_print=here.is_large_print),
         choices=tuple(view_choice(dose, with_drops=False) for dose in sheet.own.doses),
         lye=home_lye(sheet),
         purities=home_purities(sheet),

@@ -1,9 +1,10 @@
 """A home batch to the table beside the scale: in the order in which steps weigh, each sum before things are poured together."""
 
+from collections import Counter
 from collections.abc import Sequence
 
 from builder.compose.recipe.ingredient_tables import Row, phases_of, row_name
-from builder.compose.recipe.wording import sentence, weighed, weighed_together
+from builder.compose.recipe.wording import sentence, weighed, weighed_together, within
 from builder.compose.views.take_home import HomeGroup, HomeTable, HomeWeighing
 from builder.model.recipe.column import Weighed
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -15,15 +16,21 @@ from builder.words.say import message, say
 COLUMN_NAMES = {"g": message("grams"), "oz": message("ounces")}
 
 
-def home_table(studio: Studio, batch: WorkedBatch, parts: Sequence[Part]) -> HomeTable:
-    """Return the table of a batch, its groups and rows in the order in which the steps of some parts name them."""
+def home_table(studio: Studio, batch: WorkedBatch, parts: Sequence[Part], *, in_large_print: bool = False) -> HomeTable:
+    """Return the table of a batch, its groups and rows in the order in which the steps of some parts name them.
+
+    In large print it has no column of scales: there what is not weighed on the scale of most weighings says so behind its name.
+    """
+    usual = Counter(map(_scale, batch.grams.weighed)).most_common(1)[0][0]
     units, order = [column.unit for column in batch.columns], _order(studio, batch, parts)
 
     def together(rows: Sequence[Row]) -> tuple[str, ...]:
         return tuple(weighed_together(column, unit) for column, unit in zip(zip(*rows, strict=True), units, strict=True))
 
     def row_of(row: Row) -> HomeWeighing:
-        return HomeWeighing(row_name(row[0]), _scale(row[0]), tuple(weighed(w, unit) for w, unit in zip(row, units, strict=True)))
+        name, scale = row_name(row[0]), _scale(row[0])
+        shown = f"{name} ({scale})" if in_large_print and scale != usual else name
+        return HomeWeighing(shown, sentence(scale), tuple(weighed(w, unit) for w, unit in zip(row, units, strict=True)))
 
     groups: list[tuple[int, HomeGroup]] = []
     for phase in phases_of(batch):
@@ -47,4 +54,4 @@ def _order(studio: Studio, batch: WorkedBatch, parts: Sequence[Part]) -> dict[in
 
 
 def _scale(weighing: Weighed) -> str:
-    return sentence(say(weighing.scale.name)) if weighing.fits else say("in parts")
+    return within(weighing.scale.name) if weighing.fits else say("in parts")

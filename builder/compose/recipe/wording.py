@@ -230,8 +230,8 @@ def within(name: str) -> str:
 
 
 def sentence(text: str) -> str:
-    """Begin a text with a capital letter, the rest as it is."""
-    return text[:1].upper() + text[1:]
+    """Begin a text with a capital letter, the rest as it is; a word that has one behind its first letter, as pH, stays as it is."""
+    return text if text[1:2].isupper() else text[:1].upper() + text[1:]
 
 
 @lru_cache(4096)

@@ -52,7 +52,7 @@ class FlowPart:
     `by_the_clock` says who does it, and whether it fills the wait of another. `note` says for which pot its amounts are, where that needs
     saying, `weighed` what is weighed in it. `letter` is empty for what is done in class alone. `calls` are the numbers to
     call, for where it shows a caution. `goes_on` names it and its cautions at the head of a page onto which it runs. `length` is
-    `minutes` in few letters.
+    `minutes` in few letters. `opens_lye` is true of the first part at home in which lye is weighed.
     """
 
     title: str
@@ -68,6 +68,7 @@ class FlowPart:
     weighed: tuple[str, ...] = ()
     goes_on: str = ""
     length: str = ""
+    opens_lye: bool = False
     kind: str = "part"
 
     @property
