@@ -70,3 +70,11 @@ def test_a_solution_is_judged_by_its_own_strength_whatever_water_comes_to_it(str
     assert judged("33", ready_mixed=strength) == found
     # With a solution more than half of the water may be in it: then the lye in the pot alone is no stop.
     assert judged("51", ready_mixed="50") == ["lye-water-unusual caution"]
+
+
+# A solution of 33 % brings all the water of a lye of 33 %, and more than a lye of 34 % has: what is weighed beside it is nothing, or less.
+@pytest.mark.parametrize(("strength", "found"), [("0.32", []), ("0.33", []), ("0.34", ["water-below-zero stop"])])
+def test_a_solution_may_bring_all_the_water_and_no_more(strength: str, found: list[str]) -> None:
+    plan = lye(purity=100, ready_mixed=share(33), water=(WaterBy.CONCENTRATION, strength))
+    made = worked(soap({"fat": 100}, plan), PASTE, OilsSize(grams(1000)), cards(fat("fat", 190)), [scale("0.01")])
+    assert levels(find_too_strong_lye(Batch("a soap", WholeRecipe("test"), made, made.own, STUDIO.constants))) == found
