@@ -129,6 +129,8 @@ def test_places_of_what_stands_in_braces() -> None:
         ("see [x](javascript:alert(1))", "link-unknown-kind", (1, 5)),
         ("[x](other.html)", "link-unknown-kind", (1, 1)),
         ("[x](page:)", "link-unknown-kind", (1, 1)),
+        # A line of nothing but a separator of Unicode belongs to the paragraph, and not to its text.
+        ("\u2029\nSee [x](page:)", "link-unknown-kind", (2, 5)),
         ("![](a.svg)", "picture-without-alt", (1, 1)),
         ("![a](https://example.org/a.svg)", "picture-from-elsewhere", (1, 1)),
         ("![a](data:image/svg+xml,x)", "picture-from-elsewhere", (1, 1)),

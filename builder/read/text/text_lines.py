@@ -23,9 +23,10 @@ class TextLines:
 
     def of_text(self, token: Token) -> RunningText:
         """Find the lines of a block's running text; each is the end of a line of the file."""
-        first = token.map[0] if token.map else 0
+        shown_lines = token.content.split("\n")
+        first = self._first(token, shown_lines[0])
         begins, places, begin = [], [], 0
-        for number, shown in enumerate(token.content.split("\n")):
+        for number, shown in enumerate(shown_lines):
             begins.append(begin)
             places.append(Place(self.file, first + number + self.first, _column(self._line(first + number), shown) + 1))
             begin += len(shown) + 1
@@ -37,6 +38,11 @@ class TextLines:
         found = self._line(first).find(token.content, after)
         place = Place(self.file, first + self.first, max(found, after) + 1)
         return RunningText(token.content, (0,), (place,))
+
+    def _first(self, token: Token, shown: str) -> int:
+        """Return the number of the line on which running text begins: lines before it may hold nothing but spaces of Unicode."""
+        begin, end = token.map or (0, 0)
+        return next((number for number in range(begin, end) if shown in self._line(number)), begin)
 
     def _line(self, number: int) -> str:
         return self.lines[number] if number < len(self.lines) else ""
