@@ -12,8 +12,8 @@ With one word changed in a studio of 104 classes two thirds of the time are 1,70
 templates, a fifth lays out lessons. Each is made of the whole edition, so that nothing tells which of them looks at what has changed. To
 read back what the last run worked out and to check take a seventh, and so does to write, with a look at each PDF that is kept.
 
-A process that presses takes 115 MB for 8 classes and 117 MB for 24. The one that reads and composes grows by 1 MB with each class: half of
-that is finished HTML.
+A process that presses takes 115 MB for 8 classes and 117 MB for 24. The one that reads and composes grows by 1 MB with each class: a third
+of that is finished HTML.
 """
 
 import re
