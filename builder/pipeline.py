@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from contextlib import AbstractContextManager, nullcontext
 from dataclasses import dataclass, replace
 from datetime import date
 from pathlib import Path
@@ -202,18 +203,19 @@ class Progress(Protocol):
         """Hear that another run is writing to the same folder, and that this one waits for it."""
 
 
-def publish(folder: Path, output: Path, *, on: date, only_sound: bool, progress: Progress) -> Outcome:
+def publish(
+    folder: Path, output: Path, *, on: date, only_sound: bool, progress: Progress, known: AbstractContextManager[None] | None = None
+) -> Outcome:
     """Check a studio and write `site/` and `print/`. Labels that are held back are left out.
 
-    With a stop about anything else nothing is written, unless only what is sound is wanted.
+    With a stop about anything else nothing is written, unless only what is sound is wanted. `known` is what earlier runs have worked out:
+    it is read once the processes that press have been started, which then hold nothing of it.
     """
     from builder.compose.publication import compose_documents
     from builder.press import missing_pdf_engine, press_publication, presses_of
 
     with_pdf = missing_pdf_engine() is None
-    with presses_of(folder, layouts_of(folder)) as presses:
-        if with_pdf:
-            presses.start_early()
+    with presses_of(folder, layouts_of(folder), early=with_pdf) as presses, known or nullcontext():
         outcome = check(folder, on=on, output=output)
         studio, held = outcome.studio, outcome.held
         writes = studio is not None and (not outcome.stops or held.only_labels or (only_sound and outcome.sheets and not held.everything))

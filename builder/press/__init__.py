@@ -96,11 +96,11 @@ def missing_pdf_engine() -> str | None:
         return missing_engine()
 
 
-def presses_of(studio_folder: Path, layout_folders: tuple[Path, ...]) -> AbstractContextManager[Presses]:
-    """Return what presses the sheets of a studio, for as long as this lasts."""
+def presses_of(studio_folder: Path, layout_folders: tuple[Path, ...], *, early: bool) -> AbstractContextManager[Presses]:
+    """Return what presses the sheets of a studio, for as long as this lasts; with `early` its processes are there from the beginning."""
     from builder.press.pool import presses
 
-    return presses(studio_folder, layout_folders)
+    return presses(studio_folder, layout_folders, early=early)
 
 
 def press_one(document: Document, studio_folder: Path, layout_folders: tuple[Path, ...]) -> bytes:

@@ -71,10 +71,13 @@ class Presses:
 
 
 @contextmanager
-def presses(studio_folder: Path, layout_folders: tuple[Path, ...]) -> Iterator[Presses]:
-    """Give what presses the sheets of a studio; in the end none of its processes is left, whatever they are at where it fails."""
+def presses(studio_folder: Path, layout_folders: tuple[Path, ...], *, early: bool = False) -> Iterator[Presses]:
+    """Give what presses the sheets of a studio, with `early` its processes too; in the end none of these is left, whatever they are at."""
     with ExitStack() as stack:
-        yield Presses(studio_folder, layout_folders, stack)
+        made = Presses(studio_folder, layout_folders, stack)
+        if early:
+            made.start_early()
+        yield made
 
 
 @contextmanager

@@ -81,8 +81,10 @@ def publish(options: argparse.Namespace) -> int:
         from builder.terminal.results import told_lines, unchanged_lines, written_lines
 
         try:
-            with results_known(folder), Progress() as progress:
-                outcome = pipeline.publish(folder, output, on=day, only_sound=options.only_sound, progress=progress)
+            with Progress() as progress:
+                outcome = pipeline.publish(
+                    folder, output, on=day, only_sound=options.only_sound, progress=progress, known=results_known(folder)
+                )
         except FolderError as error:
             raise NotDoneError(f"{error.wrong} {error.remedy}") from None
         told = tuple(told_lines(outcome))
