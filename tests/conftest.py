@@ -48,13 +48,13 @@ def pytest_collection_finish() -> None:
 
 
 # Modules that take more than about two seconds, the longest first: they come before all others, so that no process waits for them at the
-# end. The first one publishes the example, for which others wait.
+# end. The first one publishes the example, for which others wait: before them come those that have no need of it.
 LONGEST = (
-    "test_site_example.py", "test_findings.py", "press/test_cautions_on_their_page.py", "test_acceptance.py", "site/test_accessible.py",
-    "check/test_unsafe_sentences.py", "test_usual.py", "check/test_formula_twins.py", "start/test_start.py", "press/test_labels.py",
-    "preview/test_preview.py", "compose/test_gear.py", "test_own_documents.py", "test_hostile_files.py", "reckon/test_supervision.py",
+    "test_site_example.py", "test_findings.py", "check/test_unsafe_sentences.py", "test_acceptance.py", "check/test_formula_twins.py",
+    "test_usual.py", "start/test_start.py", "test_hostile_files.py", "site/test_accessible.py", "press/test_cautions_on_their_page.py",
+    "press/test_labels.py", "preview/test_preview.py", "compose/test_gear.py", "test_own_documents.py", "reckon/test_supervision.py",
     "test_dates_and_roster.py", "compose/test_documents.py", "test_roster_names.py", "press/test_take_home_pages.py",
-    "compose/test_amounts_shown.py", "press/test_press.py", "compose/test_who_weighs.py",
+    "compose/test_amounts_shown.py", "press/test_press.py", "compose/test_who_weighs.py", "reckon/test_linear_programs.py",
     "check/test_lesson_twins.py", "start/test_starters.py", "test_messages.py", "site/test_hostile.py", "site/test_served.py",
 )  # fmt: skip
 
