@@ -11,7 +11,8 @@ from hypothesis import strategies as st
 
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.place import Name
-from builder.model.recipe.quantity import NO_MASS
+from builder.model.recipe.quantity import NO_MASS, Mass
+from builder.model.recipe.size import ToFill
 from builder.model.roster.roster import Roster, RosterRow
 from builder.model.teaching.class_plan import ClassPlan
 from builder.reckon import reckon_classes
@@ -83,6 +84,26 @@ def test_without_a_roster_the_portions_fall_evenly_on_what_is_offered() -> None:
     # Nine portions over lavender, cedarwood and no scent: three of each.
     assert [option.expected for option in scent.options] == [option.worst * Fraction(1, 3) for option in scent.options]
     assert (scent.open, scent.left_out, sheet.guests) == (9, 0, ())
+
+
+# By hand: of nine bottles and 18 small ones lavender, cedarwood and no scent have three and six, and at the worst all 27 are of one. Who
+# has chosen has done so for one bottle and two small ones.
+def test_what_is_filled_in_two_sizes_is_chosen_for_both() -> None:
+    make = QUICK.makes[0]
+    fill = STUDIO.recipes[make.recipe.text].fill
+    small = ToFill(replace(fill, weight=Mass(fill.weight.grams / 2)), 2, 0)
+    both = no_spare(replace(QUICK, makes=(replace(make, also=(small,)),)))
+    (lotion,) = at(both, 9).made
+    scent, (large, little) = lotion.choices[0], (one.filling.doses[0].each for one in lotion.containers)
+    assert (scent.portions, scent.open, scent.left_out) == (27, 27, 0)
+    for option, one, two in zip(scent.options, large, little, strict=True):
+        assert (option.chosen, option.for_chosen) == (0, NO_MASS)
+        assert option.expected == one.to_have_ready * 3 + two.to_have_ready * 6
+        assert option.worst == one.to_have_ready * 9 + two.to_have_ready * 18
+    (listed,) = at(both, 9, people(["scent"], [("lavender essential oil",)] * 3 + [("no scent",)])).made
+    lavender = listed.choices[0].options[0]
+    assert (lavender.chosen, lavender.for_chosen) == (9, large[0].to_have_ready * 3 + little[0].to_have_ready * 6)
+    assert (listed.choices[0].left_out, listed.choices[0].open) == (3, 15)
 
 
 def test_the_rosters_of_the_example_reach_their_dates() -> None:

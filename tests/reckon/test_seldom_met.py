@@ -19,7 +19,7 @@ from builder.reckon.label.ingredient_list import list_ingredients
 from builder.reckon.label.label_order import MOST_WAYS, Order, Source
 from builder.reckon.label.shares import Vertex, most_of, optimum_at, walk_to_the_constraint
 from builder.reckon.supplies.shelf import open_shelf
-from tests.making import card, figures, grams, lye, phase, recipe, scale, share, soap, worked
+from tests.making import card, figures, grams, lye, phase, recipe, scale, share, soap, sure, worked
 from tests.reckon.test_guests import STUDIO
 from tests.reckon.test_ingredient_list import exactly, labelling
 from tests.reckon.test_supplies import pack
@@ -137,6 +137,17 @@ def test_figures_whose_least_adds_up_to_the_whole_leave_nothing_open() -> None:
 def test_a_pack_of_containers_by_weight_tells_no_number() -> None:
     jars = pack("4 fl oz jar", grams(500), "12.00", SupplyKind.CONTAINER)
     assert open_shelf(replace(STUDIO, supplies=(jars,))).packs == {}
+
+
+# By hand: of packs of 100 g at 2.00, 300 g that are used and 150 g that may be chosen take five; of nothing one stands on the table.
+@pytest.mark.parametrize(("used", "if_chosen", "number", "left"), [(300, 150, 5, 50), (300, 100, 4, 0), (0, 101, 2, 99), (0, 0, 1, 100)])
+def test_packs_cover_what_is_used_and_what_may_be_chosen(used: int, if_chosen: int, number: int, left: int) -> None:
+    shelf = open_shelf(replace(STUDIO, supplies=(pack("olive oil", grams(100), "2.00"),)))
+    (key,) = shelf.packs
+    need = shelf.need(key, "olive oil", Fraction(used), Fraction(if_chosen))
+    assert (need.kind, need.used, need.if_chosen) == (SupplyKind.INGREDIENT, used, if_chosen)
+    bought = sure(need.purchase)
+    assert ([one.number for one in bought.packs], bought.price, bought.holds, bought.left) == ([number], 2 * number, 100 * number, left)
 
 
 # By hand: where half of the mol of a lye are potassium hydroxide, half of the lactic acid becomes potassium lactate, C3H5KO3, 128.17 g/mol,
