@@ -145,9 +145,10 @@ def test_packs_cover_what_is_used_and_what_may_be_chosen(used: int, if_chosen: i
     shelf = open_shelf(replace(STUDIO, supplies=(pack("olive oil", grams(100), "2.00"),)))
     (key,) = shelf.packs
     need = shelf.need(key, "olive oil", Fraction(used), Fraction(if_chosen))
-    assert (need.kind, need.used, need.if_chosen) == (SupplyKind.INGREDIENT, used, if_chosen)
+    assert need.kind is SupplyKind.INGREDIENT and need.used == used and need.if_chosen == if_chosen
     bought = sure(need.purchase)
-    assert ([one.number for one in bought.packs], bought.price, bought.holds, bought.left) == ([number], 2 * number, 100 * number, left)
+    assert [one.number for one in bought.packs] == [number]
+    assert bought.price == 2 * number and bought.holds == 100 * number and bought.left == left
 
 
 # By hand: where half of the mol of a lye are potassium hydroxide, half of the lactic acid becomes potassium lactate, C3H5KO3, 128.17 g/mol,
