@@ -1,9 +1,15 @@
 """Amounts, volumes and counts that are typed into a lesson, at the number from which on they are found to differ. All by hand."""
 
+from dataclasses import replace
+from datetime import date
+from fractions import Fraction
 from pathlib import Path
 
 import pytest
 
+from builder import pipeline
+from builder.check.teaching.typed_facts import find_typed_facts_that_differ
+from builder.model.recipe.quantity import Volume
 from tests.check.test_seen_from_elsewhere import studio_of
 from tests.test_findings import check
 
@@ -55,6 +61,17 @@ def test_a_typed_amount_is_one_of_those_that_are_worked_out(tmp_path: Path, says
 def test_a_mould_holds_what_the_home_batch_takes_up(tmp_path: Path, volume: str, *, found: bool) -> None:
     err = check(studio_of("typed-fact-differs", tmp_path, "recipes/plain-bar.yaml", ("for about 0.5 L", f"for {volume}")))[2]
     assert ("is too small for the home batch" in err) is found
+
+
+def test_what_a_mould_just_holds_does_not_run_over(tmp_path: Path) -> None:
+    studio = studio_of("typed-fact-differs", tmp_path, "recipes/plain-bar.yaml", ("for about 0.5 L", "for 750 mL"))
+    plans = pipeline.check(studio, on=date(2027, 1, 1)).sheets
+    plan = next(plan for plan in plans if any(m.home and m.home[0].sheet.grams.lye for m in plan.made))
+    for millilitres, found in (("750", False), ("750.01", True)):
+        volume = Volume(Fraction(millilitres))
+        made = tuple(replace(m, home=tuple(replace(h, sheet=replace(h.sheet, volume=volume)) for h in m.home)) for m in plan.made)
+        said = " ".join(one.wrong for one in find_typed_facts_that_differ(replace(plan, made=made)))
+        assert ("is too small for the home batch" in said) is found
 
 
 # 250 g fill two bottles of 113 g.
