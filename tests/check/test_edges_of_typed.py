@@ -11,6 +11,7 @@ from builder import pipeline
 from builder.check.teaching.typed_facts import find_typed_facts_that_differ
 from builder.model.recipe.quantity import Volume
 from tests.check.test_seen_from_elsewhere import studio_of
+from tests.making import only_findings
 from tests.test_findings import check
 
 LESSON = "classes/one-lotion/lesson.md"
@@ -70,7 +71,7 @@ def test_what_a_mould_just_holds_does_not_run_over(tmp_path: Path) -> None:
     for millilitres, found in (("750", False), ("750.01", True)):
         volume = Volume(Fraction(millilitres))
         made = tuple(replace(m, home=tuple(replace(h, sheet=replace(h.sheet, volume=volume)) for h in m.home)) for m in plan.made)
-        said = " ".join(one.wrong for one in find_typed_facts_that_differ(replace(plan, made=made)))
+        said = " ".join(one.wrong for one in only_findings(find_typed_facts_that_differ(replace(plan, made=made))))
         assert ("is too small for the home batch" in said) is found
 
 
