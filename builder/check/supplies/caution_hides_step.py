@@ -6,6 +6,7 @@ too ("pour slowly", "unplug before you touch it"), and those belong there. What 
 
 import re
 from collections.abc import Iterator
+from functools import lru_cache
 
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
@@ -49,12 +50,14 @@ def find_steps_in_cautions(studio: Studio) -> Iterator[Finding]:
                 break
 
 
+@lru_cache(1024)
 def hides_a_step(text: str) -> bool:
     """Tell whether a text of a caution orders work: in numbers, one after the other, or so much or so long of it."""
     sentences = sentences_of(value_as_text(_NUMBERED.sub(" ", text), NOWHERE))
-    work = _work(sentences)
-    in_order = len(_NUMBERED.findall(text)) > 1 or (len(work) > 1 and _goes_on(text))
-    return (bool(work) and in_order) or any(_by_measure(one) for one in sentences)
+    is_numbered = len(_NUMBERED.findall(text)) > 1
+    if (is_numbered or _goes_on(text)) and len(_work(sentences)) > (0 if is_numbered else 1):
+        return True
+    return any(_by_measure(one) for one in sentences)
 
 
 def _goes_on(text: str) -> bool:
