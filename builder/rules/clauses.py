@@ -22,11 +22,11 @@ _KEPT_AWAY = re.compile(
     re.IGNORECASE | re.DOTALL,
 )
 _SAID_OF_IT = re.compile(
-    r"\W*(?:[\w'’-]+\W+){0,4}?(?:is|are|must|may|should|can|does|do|has|have|would|will|belongs?|stays?|goes|go|gets?)\s+(?:be\s+)?"
+    r"[^\w'’-]*(?:[\w'’-]+[^\w'’-]+){0,4}?(?:is|are|must|may|should|can|does|do|has|have|would|will|belongs?|stays?|goes|go|gets?)\s+(?:be\s+)?"
     r"(?:only\s+)?(?:never|not|no\b|nowhere|forbidden|banned|dangerous|wrong|unsafe|out\b|risky|poisonous|explosive|"
     r"deadly|left out|for the floor|for spills|for the bench|kept away|a mistake|a burn|caustic waste)|"
-    r"\W*(?:[\w'’-]+\W+){0,1}?(?:(?:isn|aren|mustn|doesn|don|can|shouldn|won)['’]?t|cannot|never)\b|"
-    r"[^\w,]*(?:is|are|can|may|will|could|would)?\s*(?:erupts?|boils?|spits?|explodes?|bursts?|eats?|"
+    r"[^\w'’-]*(?:[\w'’-]+[^\w'’-]+){0,1}?(?:(?:isn|aren|mustn|doesn|don|can|shouldn|won)['’]?t|cannot|never)\b|"
+    r"[^\w,]*(?:(?:is|are|can|may|will|could|would)\s*)?(?:erupts?|boils?|spits?|explodes?|bursts?|eats?|"
     r"eaten|burns?|kills?|poisons?|attacks?|attacked)\b",
     re.IGNORECASE,
 )
