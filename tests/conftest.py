@@ -59,8 +59,8 @@ LONGEST = (
 )  # fmt: skip
 
 
-# What makes all that follows in its process slower, as it forgets what was worked out: it comes after all others.
-LAST = ("read/test_compiled.py", "test_results_kept.py", "fuzz/test_fuzz.py")
+# What makes all that follows in its process slower, as it forgets what was worked out: it comes after all others, the longest first.
+LAST = ("fuzz/test_fuzz.py", "test_results_kept.py", "read/test_compiled.py")
 
 
 def _turn(item: pytest.Item) -> int:
@@ -71,7 +71,9 @@ def _turn(item: pytest.Item) -> int:
 @cache
 def _turn_of(path: Path) -> int:
     name = path.relative_to(Path(__file__).parent).as_posix()
-    return LONGEST.index(name) if name in LONGEST else len(LONGEST) + (name in LAST)
+    if name in LONGEST:
+        return LONGEST.index(name)
+    return len(LONGEST) + (LAST.index(name) + 1 if name in LAST else 0)
 
 
 # Seconds from which a run tells what took long to set up or to clear away.

@@ -4,9 +4,8 @@ import pytest
 
 from builder.compose.home.tools_drawn import drawing_of
 from builder.words.say import speaking
-from tests.composing import composed
+from tests.composing import of_example
 from tests.page_text import tree_of
-from tests.published import edition
 from tests.studios import sound_studio
 
 DRAWINGS = sound_studio()[0].tool_drawings
@@ -50,7 +49,7 @@ def test_no_name_is_of_two_drawings() -> None:
 
 
 def test_each_tool_of_a_home_sheet_is_a_drawing_and_a_word() -> None:
-    sheets = composed("take-home sheet", edition())
+    sheets = of_example("take-home sheet")
     tools = [tool for sheet in sheets for tool in tree_of(sheet.html).select("ul.tools li")]
     assert len(tools) > 100
     assert [tool.get_text() for tool in tools if len(tool.select("svg")) != 1] == []
