@@ -1,7 +1,8 @@
 """The small drawing that stands before a tool in a list: found by what the tool is called, in the language that is spoken."""
 
 import re
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Mapping
+from functools import lru_cache
 from html import escape
 
 from builder.compose.views.take_home import ToolView
@@ -18,16 +19,17 @@ def view_tool(words: str, drawings: Collection[ToolDrawing]) -> ToolView:
 
 def drawing_of(words: str, drawings: Collection[ToolDrawing]) -> ToolDrawing | None:
     """Return the drawing whose name comes first in the words of a tool, the longest of those that begin at one place; None of none."""
-    found = [(place, -len(name), drawing) for drawing in drawings for name, place in _names_in(fold(words), drawing)]
-    return min(found, key=lambda one: one[:2])[2] if found else None
+    called, by_name = _names(tuple((say(drawing.names), drawing) for drawing in drawings))
+    found = called.search(fold(words))
+    return by_name[found["name"]] if found else None
 
 
-def _names_in(words: str, drawing: ToolDrawing) -> Iterator[tuple[str, int]]:
-    """Yield each name of a drawing that stands in the words of a tool, one or several of it, and where."""
-    for name in say(drawing.names).split(", "):
-        found = re.search(rf"\b{re.escape(fold(name))}(?:e?s|x)?\b", words)
-        if found:
-            yield name, found.start()
+@lru_cache(4)
+def _names(drawings: tuple[tuple[str, ToolDrawing], ...]) -> tuple[re.Pattern[str], Mapping[str, ToolDrawing]]:
+    """Return what finds a name, one or several of it, the longer before the shorter; and the drawing of each."""
+    by_name = {fold(name): drawing for names, drawing in drawings for name in names.split(", ")}
+    names = "|".join(map(re.escape, sorted(by_name, key=len, reverse=True)))
+    return re.compile(rf"\b(?P<name>{names})(?:e?s|x)?\b"), by_name
 
 
 def _html(drawing: ToolDrawing) -> str:
