@@ -11,8 +11,8 @@ from builder.model.recipe.column import Role
 from builder.model.studio import Studio
 from builder.model.subject import HomeSheet, WholeClass
 from builder.model.teaching.class_plan import ClassPlan
+from builder.rules.hands.named_amounts import weighed_as
 from builder.rules.lye_words import hazards_said
-from builder.rules.naming import meaning_of, weighings
 from builder.rules.part_recipe import home_parts, parts_with_recipes
 from builder.words.fold import fold
 from builder.words.listed import listed
@@ -54,9 +54,7 @@ def find_lye_that_nobody_makes_at_home(plan: ClassPlan, studio: Studio) -> Itera
         parts = home_parts(plan.studio_class, recipe.key)
         # Lye that nobody handles in class is a stop of its own.
         for home in one.home if recipe.lye and one.taught.lye_by and studio.profile.language == OWN else ():
-            named = [
-                w for part in parts for one in part.mentions for w in weighings(home.sheet.grams, meaning_of(one.name, recipe, studio))
-            ]
+            named = weighed_as(studio, home.sheet, (mention for part in parts for mention in part.mentions))
             alkalis = [w.line.ingredient for w in home.sheet.grams.weighed if w.line.role is Role.ALKALI]
             called = re.compile("|".join(map(re.escape, ("lye", *(fold(name) for a in alkalis for name in (a.name, *a.also_called))))))
             in_words = (fold(sentence.words) for part in parts for sentence in part.sentences)

@@ -8,15 +8,14 @@ from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import Part
-from builder.rules.naming import meaning_of, weighings
+from builder.rules.hands.named_amounts import weighed_as
 
 
 def first_weighed(studio: Studio, parts: Sequence[Part], batch: WorkedBatch, wanted: Callable[[Weighed], bool]) -> tuple[int, int] | None:
     """Return the place of the part, from 0, and the number of the step, from 1, in which what is wanted is first weighed."""
     for place, part in enumerate(parts):
         for number, step in enumerate(part.steps, start=1):
-            named = (weighings(batch.grams, meaning_of(mention.name, batch.recipe, studio)) for mention in step.mentions)
-            if any(wanted(w) for these in named for w in these):
+            if any(map(wanted, weighed_as(studio, batch, step.mentions))):
                 return place, number
     return None
 

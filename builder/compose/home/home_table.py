@@ -10,7 +10,7 @@ from builder.model.recipe.column import Weighed
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import Part
-from builder.rules.naming import meaning_of, weighings
+from builder.rules.hands.named_amounts import weighed_as
 from builder.words.say import message, say
 
 COLUMN_NAMES = {"g": message("grams"), "oz": message("ounces")}
@@ -45,7 +45,7 @@ def home_table(studio: Studio, batch: WorkedBatch, parts: Sequence[Part], *, in_
 def _order(studio: Studio, batch: WorkedBatch, parts: Sequence[Part]) -> dict[int, int]:
     """Return when the steps come to each weighing of a batch, by its identity; what none names keeps its place, after all of these."""
     mentions = (mention for part in parts for step in part.steps for mention in step.mentions)
-    named = [weighings(batch.grams, meaning_of(mention.name, batch.recipe, studio)) for mention in mentions]
+    named = [weighed_as(studio, batch, [mention]) for mention in mentions]
     order: dict[int, int] = {}
     for when, these in enumerate((*named, *((w,) for w in batch.grams.weighed))):
         for w in these:

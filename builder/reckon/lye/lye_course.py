@@ -15,8 +15,9 @@ from builder.model.recipe.column import Role, Weighed
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct
 from builder.model.teaching.lesson import Lesson, Mention, Part, Where, Who
-from builder.reckon.teaching.handling import batch_of, meant_in
+from builder.reckon.teaching.handling import batch_of
 from builder.reckon.teaching.handling import in_steps as mentions_in_steps
+from builder.rules.hands.named_amounts import meant_in
 from builder.rules.naming import is_solution, weighings
 
 STAFF = (Who.AHEAD, Who.TEACHER)

@@ -10,7 +10,7 @@ no part names staff dissolve ahead. Why: braces are what a lesson proves; the do
 lye.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from builder.model.hazard import Hazard
@@ -22,10 +22,11 @@ from builder.model.studio import Studio
 from builder.model.teaching.class_plan import MadeProduct
 from builder.model.teaching.lesson import CautionHere, Mention, Part
 from builder.rules.hands.alcohol import vapour_said
+from builder.rules.hands.named_amounts import meant_in
 from builder.rules.hands.told import handled_mentions
 from builder.rules.hazard import hazards_of, hazards_of_card
 from builder.rules.lye_words import hazards_said
-from builder.rules.naming import CONTAINERS, CUP, PORTION, Meaning, meaning_of, options_of, weighings
+from builder.rules.naming import CONTAINERS, CUP, PORTION, options_of, weighings
 from builder.rules.part_recipe import recipe_in_hand
 
 FILLS = (PORTION, CUP, CONTAINERS)
@@ -91,16 +92,6 @@ def works_on_raw_soap(part: Part, batch: WorkedBatch) -> bool:
     What the steps themselves say of raw soap counts before the heading (`handled_in`).
     """
     return part.by_hand and has_steps(part) and batch.recipe.lye is not None and not part.no_raw_soap
-
-
-def meant_in(studio: Studio, batch: WorkedBatch, mentions: Iterable[Mention]) -> tuple[Meaning, ...]:
-    """Return what some names in braces mean for a batch, in order."""
-    return tuple(meaning_of(mention.name, batch.recipe, studio) for mention in mentions)
-
-
-def weighed_as(studio: Studio, batch: WorkedBatch, mentions: Iterable[Mention]) -> tuple[Weighed, ...]:
-    """Return the weighings that some names in braces mean one by one."""
-    return tuple(w for meant in meant_in(studio, batch, mentions) for w in weighings(batch.grams, meant))
 
 
 def lye_said(studio: Studio, part: Part, batch: WorkedBatch) -> list[str]:

@@ -21,10 +21,10 @@ from builder.model.teaching.lesson import Part, Step, Where
 from builder.model.teaching.prose import Sentence
 from builder.model.teaching.timed_part import TimedPart
 from builder.reckon.formula.heat import OF_FAT, OF_LOTION, OF_LYE, ROOM, cooling, mixed, warmed_by_setting
-from builder.reckon.teaching.handling import weighed_as
 from builder.reckon.teaching.lye_meets_oils import LYE_INTO_OILS, lye_that_meets_oils
 from builder.rules.clauses import orders
 from builder.rules.degrees import Degrees, degrees_in, is_bound
+from builder.rules.hands.named_amounts import weighed_as
 
 _HEATS = re.compile(r"\b(?:warm|heat|melt)\b", re.IGNORECASE)
 _POURS = re.compile(r"\b(?:pour|add|tip|stir|scrape|combine|mix)\b", re.IGNORECASE)

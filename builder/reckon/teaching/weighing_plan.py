@@ -18,7 +18,8 @@ from builder.model.teaching.pot_for import PotFor
 from builder.model.teaching.weighing_plan import FoundAs, LyeNamed, Unsettled, Weigher, WeighingPlan, WeighingTask, group_that_does
 from builder.reckon.lye.lye_course import LyeCourse, is_of_lye, lye_course, parts_in_order
 from builder.reckon.lye.lye_named import mistaken_names
-from builder.reckon.teaching.handling import batch_of, in_steps, weighed_as
+from builder.reckon.teaching.handling import batch_of, in_steps
+from builder.rules.hands.named_amounts import weighed_as
 
 BY_STAFF = {Who.AHEAD: Weigher.AHEAD, Who.TEACHER: Weigher.TEACHER, Who.AFTER: Weigher.AFTER}
 
