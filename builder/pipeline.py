@@ -56,13 +56,13 @@ OWN_LAYOUTS = "layouts"  # The folder of a studio's own templates and styles, be
 class Outcome:
     """What a run found and made. `studio` is None where there is no studio to read.
 
-    `sheets` are those of the dates that nothing holds back, `held` is what stops hold back. `refused` says why a size cannot be worked
+    `plans` are those of the dates that nothing holds back, `held` is what stops hold back. `refused` says why a size cannot be worked
     out for a recipe.
     """
 
     findings: tuple[Finding, ...]
     studio: Studio | None = None
-    sheets: tuple[ClassPlan, ...] = ()
+    plans: tuple[ClassPlan, ...] = ()
     held: HeldBack = NOTHING_HELD
     batch: WorkedBatch | None = None
     pressed: PressOutcome | None = None
@@ -80,7 +80,7 @@ class Outcome:
         if self.studio is None:
             return frozenset()
         known = frozenset(self.studio.classes) | self.studio.unread.classes
-        return known - {sheet.studio_class.key for sheet in self.sheets}
+        return known - {plan.studio_class.key for plan in self.plans}
 
 
 @dataclass(frozen=True)
@@ -104,26 +104,26 @@ def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
     examined = _examine(folder, on, output)
     studio, unsound = examined.studio, examined.unsound
     sound = [a_class for key, a_class in studio.classes.items() if not unsound.holds(WholeClass(key))]
-    sheets = reckon_classes(studio, sound, on=on)
+    plans = reckon_classes(studio, sound, on=on)
     made = {make.recipe.text for a_class in sound for make in a_class.makes}
     alone = [recipe for key, recipe in studio.recipes.items() if key not in made and not unsound.holds(WholeRecipe(key))]
     nominal = [reckon_nominal(studio, recipe) for recipe in alone]
     with speaking(studio.speaks.messages):
-        fits = label_fits(studio, sheets)
-    found = [*check_plans(sheets, studio), *check_recipes(nominal, studio), *check_labels(fits)]
+        fits = label_fits(studio, plans)
+    found = [*check_plans(plans, studio), *check_recipes(nominal, studio), *check_labels(fits)]
     findings = [*examined.findings, *accept_findings(found, studio)]
     if studio.profile.documents or (folder / OWN_LAYOUTS).is_dir():
-        faulty = _faulty_layouts(folder, studio, _outcome(findings, studio, sheets), on)
+        faulty = _faulty_layouts(folder, studio, _outcome(findings, studio, plans), on)
         findings += accept_findings(check_layouts(faulty), studio)
     findings += check_acceptances(findings, studio, _not_worked_out(studio, unsound), finding_kinds())
-    return _outcome(findings, studio, sheets)
+    return _outcome(findings, studio, plans)
 
 
-def _outcome(findings: Iterable[Finding], studio: Studio, sheets: Iterable[ClassPlan]) -> Outcome:
-    """Return what was found, and of the sheets what it leaves."""
+def _outcome(findings: Iterable[Finding], studio: Studio, plans: Iterable[ClassPlan]) -> Outcome:
+    """Return what was found, and of the plans what it leaves."""
     findings = tuple(_sorted(findings))
     held = what_is_held(findings, studio)
-    return Outcome(findings, studio, _left_of(sheets, held), held)
+    return Outcome(findings, studio, _left_of(plans, held), held)
 
 
 def _faulty_layouts(folder: Path, studio: Studio, outcome: Outcome, on: date) -> tuple[FaultyLayout, ...]:
@@ -140,8 +140,8 @@ def _editions(folder: Path, studio: Studio, outcome: Outcome, on: date, *, with_
 
     left, held = _left_of_studio(studio, outcome), outcome.held
     nothing_to_buy = held.holds(ShoppingList())
-    shopping = None if nothing_to_buy else reckon_shopping(left, outcome.sheets, Period(on), today=on, held_back=outcome.left_out)
-    return editions(left, outcome.sheets, outcome.findings, layouts_of(folder), on, with_pdf, shopping, held)
+    shopping = None if nothing_to_buy else reckon_shopping(left, outcome.plans, Period(on), today=on, held_back=outcome.left_out)
+    return editions(left, outcome.plans, outcome.findings, layouts_of(folder), on, with_pdf, shopping, held)
 
 
 def layouts_of(folder: Path) -> tuple[Path, ...]:
@@ -172,21 +172,21 @@ def _not_worked_out(studio: Studio, unsound: HeldBack) -> frozenset[WholeClass |
     return frozenset(held | {WholeClass(key) for key in studio.unread.classes} | {WholeRecipe(key) for key in studio.unread.recipes})
 
 
-def _left_of(sheets: Iterable[ClassPlan], held: HeldBack) -> tuple[ClassPlan, ...]:
-    """Return what is left of class sheets once what is held back has been taken out: dates, and home sizes."""
-    return tuple(_without_held(sheet, held) for sheet in sheets if not held.holds(sheet.subject))
+def _left_of(plans: Iterable[ClassPlan], held: HeldBack) -> tuple[ClassPlan, ...]:
+    """Return what is left of class plans once what is held back has been taken out: dates, and home sizes."""
+    return tuple(_without_held(plan, held) for plan in plans if not held.holds(plan.subject))
 
 
 def _without_held(plan: ClassPlan, held: HeldBack) -> ClassPlan:
     """Return a class without what is held back of it; itself where nothing is, for which labels have been planned already."""
     key = plan.studio_class.key
     dates = tuple(date for date in plan.studio_class.dates if not held.holds(OneDate(key, date.on)))
-    home = [
-        tuple(one for one in made.home if not held.holds(HomeSheet(key, made.make.recipe.text, one.size.written))) for made in plan.made
-    ]
-    if dates == plan.studio_class.dates and all(left == made.home for left, made in zip(home, plan.made, strict=True)):
+    made = tuple(
+        replace(made, home=tuple(one for one in made.home if not held.holds(HomeSheet(key, made.make.recipe.text, one.size.written))))
+        for made in plan.made
+    )
+    if dates == plan.studio_class.dates and made == plan.made:
         return plan
-    made = tuple(replace(one, home=left) for one, left in zip(plan.made, home, strict=True))
     return replace(plan, studio_class=replace(plan.studio_class, dates=dates), made=made)
 
 
@@ -218,7 +218,7 @@ def publish(
     with presses_of(folder, layouts_of(folder), early=with_pdf) as presses, known or nullcontext():
         outcome = check(folder, on=on, output=output)
         studio, held = outcome.studio, outcome.held
-        writes = studio is not None and (not outcome.stops or held.only_labels or (only_sound and outcome.sheets and not held.everything))
+        writes = studio is not None and (not outcome.stops or held.only_labels or (only_sound and outcome.plans and not held.everything))
         if studio is None or not writes:
             return outcome
         with speaking(studio.speaks.messages):
@@ -251,7 +251,7 @@ def preview(folder: Path, *, on: date) -> tuple[Outcome, OnDemand | None]:
 def label_again(outcome: Outcome, plan: ClassPlan, place: int, folder: Path, *, on: date, first: int | None) -> list[Again]:
     """Make the labels of one place on the roster of a date, a sheet for each size of label. Nothing is written.
 
-    `plan` is one of the sheets of `outcome`. `first` is the label of a sheet to begin with, counted from 1; None: the first that the
+    `plan` is one of the plans of `outcome`. `first` is the label of a sheet to begin with, counted from 1; None: the first that the
     sheets of the date leave free. Raises NotOnTheSheetError where a sheet has no such label.
     """
     from builder.compose.label_again import labels_again
@@ -286,7 +286,7 @@ def _left_of_studio(studio: Studio, outcome: Outcome) -> Studio:
 
     What was shown of them before stays known, so that their revisions can be compared again.
     """
-    left = {sheet.studio_class.key: sheet.studio_class for sheet in outcome.sheets}
+    left = {plan.studio_class.key: plan.studio_class for plan in outcome.plans}
     held_dates = {
         (key, date.first_set)
         for key, a_class in studio.classes.items()
@@ -316,10 +316,10 @@ def weigh(folder: Path, recipe_key: str, size: Size | None, *, on: date) -> Outc
     refused = _refuse(recipe, size, studio)
     if refused:
         return replace(outcome, refused=refused)
-    sheet = reckon_recipe(studio, recipe, size or TotalSize(weight_as_written(studio, recipe)), in_ounces=True)
-    own = accept_findings(check_batch(batch_of("the batch asked for", sheet, studio, WholeRecipe(recipe_key))), studio)
+    worked = reckon_recipe(studio, recipe, size or TotalSize(weight_as_written(studio, recipe)), in_ounces=True)
+    own = accept_findings(check_batch(batch_of("the batch asked for", worked, studio, WholeRecipe(recipe_key))), studio)
     held = what_is_held(own, studio)
-    batch = None if held.holds(WholeRecipe(recipe_key)) else sheet
+    batch = None if held.holds(WholeRecipe(recipe_key)) else worked
     return replace(outcome, findings=tuple(_sorted([*findings, *own])), held=held, batch=batch)
 
 
@@ -344,7 +344,7 @@ def shop(folder: Path, period: Period, *, on: date) -> Outcome:
     outcome = check(folder, on=on)
     if outcome.studio is None:
         return outcome
-    shopping = reckon_shopping(outcome.studio, outcome.sheets, period, today=on, held_back=outcome.left_out)
+    shopping = reckon_shopping(outcome.studio, outcome.plans, period, today=on, held_back=outcome.left_out)
     return replace(outcome, shopping=shopping)
 
 

@@ -19,7 +19,7 @@ KINDS = {kind.name: kind for kind in DOCUMENTS}
 
 def composed(name: str, edition: Edition, sheet: ClassPlan | None = None) -> list[Document]:
     """Make all documents of a kind, or those of one class sheet, which may be none of the edition's own."""
-    seen = edition if sheet is None else replace(edition, sheets=(sheet,))
+    seen = edition if sheet is None else replace(edition, plans=(sheet,))
     made = (KINDS[name].make(seen, subject) for subject in KINDS[name].scope.all(seen))
     return [document for document in made if document is not None]
 

@@ -7,12 +7,13 @@ from typing import TypedDict, TypeVar, Unpack
 from builder.check.batches import BatchFinding
 from builder.model.dose.limit import Rules
 from builder.model.finding import Finding
+from builder.model.lye.soap_made import SoapMade
 from builder.model.place import NOWHERE, Name
 from builder.model.recipe.figure import Figure, Figures, Known, Source
 from builder.model.recipe.ingredient import CountsAs, Ingredient, LabelName
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Product
-from builder.model.recipe.quantity import Amount, Duration, Mass, Parts, Share, Temperature
+from builder.model.recipe.quantity import Amount, Duration, Mass, Parts, Share, Temperature, sum_masses
 from builder.model.recipe.recipe import (
     AlkaliShare,
     AmountsAs,
@@ -197,6 +198,14 @@ def lye(
     kept = share(superfat) if superfat is not None else None
     by, value = water
     return LyePlan(made, kept, LyeWater(by, Fraction(str(value))), divided_by, liquids, ready_mixed, bought)
+
+
+def parts_of(made: SoapMade) -> Mass:
+    """Add up everything that came out of a pot of soap."""
+    salts = (one.salt for one in made.salts)
+    soaps = (mass for one in made.soaps for mass in (one.soap, one.unsaponified))
+    others = (mass for _, mass in made.others)
+    return sum_masses((*soaps, made.glycerol, made.water, made.rest_of_alkali, made.free_alkali, *salts, *others))
 
 
 def soap(oils: Mapping[str, Number], plan: LyePlan, extra: Mapping[str, Number] | None = None) -> Recipe:

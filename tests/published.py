@@ -267,7 +267,7 @@ def example() -> pipeline.Outcome:
 def edition() -> Edition:
     """Return what the documents of the example are composed from."""
     found = example()
-    return Edition(sure(found.studio), found.sheets, found.findings, Templates((LAYOUTS,)), date.fromisoformat(TODAY))
+    return Edition(sure(found.studio), found.plans, found.findings, Templates((LAYOUTS,)), date.fromisoformat(TODAY))
 
 
 @cache

@@ -52,7 +52,7 @@ def told(outcome: Outcome, name: str) -> set[tuple[str, str, str, str]]:
 
 def documents_of(outcome: Outcome) -> set[str]:
     made = compose_documents(
-        *editions(sure(outcome.studio), outcome.sheets, outcome.findings, (LAYOUTS,), today=TODAY, held=outcome.held)
+        *editions(sure(outcome.studio), outcome.plans, outcome.findings, (LAYOUTS,), today=TODAY, held=outcome.held)
     ).documents
     return {f"{one.folder}/{one.path}" for one in made}
 
@@ -86,7 +86,7 @@ def test_an_accepted_finding_changes_nothing_else(name: str, tmp_path: Path) -> 
     assert all(isinstance(subject, Labels) for subject in after.held.subjects)
     assert not after.left_out
     made = documents_of(after)
-    for sheet in after.sheets:
+    for sheet in after.plans:
         key = sheet.studio_class.key
         assert f"{Folder.SITE}/classes/{key}.html" in made
         own = {path for path in made if path.startswith(f"{Folder.PRINT}/{key}/")}

@@ -66,7 +66,7 @@ def test_no_page_links_anywhere_else(tmp_path: Path) -> None:
         (studio / name).write_text((studio / name).read_text(encoding="utf-8") + links, encoding="utf-8")
     outcome = pipeline.check(studio, on=date(2027, 1, 1))
     assert [one.name for one in outcome.findings] == ["phone-not-dialled"]
-    made = compose_documents(*editions(sure(outcome.studio), outcome.sheets, (), (LAYOUTS,), today=date(2027, 1, 1))).documents
+    made = compose_documents(*editions(sure(outcome.studio), outcome.plans, (), (LAYOUTS,), today=date(2027, 1, 1))).documents
     seen = set()
     for document in made:
         for attributes in attributes_in(document):

@@ -56,7 +56,7 @@ def found_in(studio: Path) -> tuple[int, str]:
 
 def test_each_is_made_for_whatever_the_one_is_made_that_it_is_like(folder: Path) -> None:
     edition, layouts = read_edition(folder), write_templates(folder)
-    listed = tuple(replace(sheet, guests=(Guest("Somebody Who Comes", None, "", {}),)) for sheet in edition.sheets)
+    listed = tuple(replace(sheet, guests=(Guest("Somebody Who Comes", None, "", {}),)) for sheet in edition.plans)
     made = compose_documents(*editions(edition.studio, listed, (), layouts, TODAY))
     at = {f"{one.folder}/{one.path}": one for one in made.documents}
     for day in ("2027-02-06", "2027-03-06"):
@@ -81,7 +81,7 @@ def test_a_template_can_do_nothing_but_show(folder: Path) -> None:
     edition = read_edition(folder)
     for text in reaching:
         (layouts[0] / "made.html").write_text(text, encoding="utf-8")
-        (fault,) = faulty_layouts(*editions(edition.studio, edition.sheets, (), layouts, TODAY))
+        (fault,) = faulty_layouts(*editions(edition.studio, edition.plans, (), layouts, TODAY))
         assert (fault.place.file, fault.place.line) == ("layouts/made.html", 1)
 
 

@@ -54,7 +54,7 @@ def found(tmp_path: Path, recipe: str, text: str, kinds: str = KINDS) -> tuple[S
     (folder / "shelf" / "products.yaml").write_text(kinds, encoding="utf-8")
     (folder / "recipes" / f"{recipe}.yaml").write_text(text, encoding="utf-8")
     outcome = check(folder, on=date(2027, 1, 1))
-    return sure(outcome.studio), outcome.sheets, list(outcome.findings)
+    return sure(outcome.studio), outcome.plans, list(outcome.findings)
 
 
 def test_a_mist_is_sound_weighed_and_labelled(tmp_path: Path) -> None:

@@ -41,7 +41,7 @@ def _met(files: Files, folder: Path) -> Result:
     outcome = pipeline.check(folder, on=date(2027, 1, 1))
     studio = sure(outcome.studio)
     with speaking(studio.speaks.messages):
-        return outcome, [labels_planned(studio, sheet) for sheet in outcome.sheets]
+        return outcome, [labels_planned(studio, sheet) for sheet in outcome.plans]
 
 
 @pytest.mark.long
@@ -53,7 +53,7 @@ def test_a_studio_that_was_seen_before_is_as_one_that_is_new(tmp_path: Path) -> 
         anew, anew_labels = _met(files, tmp_path / "studio")
         # As text, since a place takes no part in equality.
         assert repr(outcome.findings) == repr(anew.findings)
-        assert (outcome.sheets, outcome.held, outcome.studio, labels) == (anew.sheets, anew.held, anew.studio, anew_labels)
+        assert (outcome.plans, outcome.held, outcome.studio, labels) == (anew.plans, anew.held, anew.studio, anew_labels)
 
 
 def test_what_a_change_does_not_touch_is_the_same_value_as_before(tmp_path: Path) -> None:
@@ -62,5 +62,5 @@ def test_what_a_change_does_not_touch_is_the_same_value_as_before(tmp_path: Path
     lesson = sorted(name for name in files if name.endswith("lesson.md"))[0]
     after, _ = _met({**files, lesson: files[lesson] + b"\nOne more word.\n"}, tmp_path / "studio")
     changed = Path(lesson).parent.name
-    for one, other in zip(before.sheets, after.sheets, strict=True):
+    for one, other in zip(before.plans, after.plans, strict=True):
         assert (one is other) == (one.studio_class.key != changed)

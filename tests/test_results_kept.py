@@ -61,7 +61,7 @@ def looked_at(studio: Path) -> Result:
     outcome = pipeline.check(studio, on=DAY)
     read = sure(outcome.studio)
     with speaking(read.speaks.messages):
-        return outcome, [labels_planned(read, sheet) for sheet in outcome.sheets]
+        return outcome, [labels_planned(read, sheet) for sheet in outcome.plans]
 
 
 def next_run(studio: Path) -> Result:
@@ -80,7 +80,7 @@ def assert_same(one: Result, other: Result) -> None:
     (found, labels), (found_anew, labels_anew) = one, other
     # As text, since a place takes no part in equality.
     assert repr(found.findings) == repr(found_anew.findings)
-    assert (found.sheets, found.held, found.studio, labels) == (found_anew.sheets, found_anew.held, found_anew.studio, labels_anew)
+    assert (found.plans, found.held, found.studio, labels) == (found_anew.plans, found_anew.held, found_anew.studio, labels_anew)
 
 
 def kept_files() -> list[Path]:
@@ -114,7 +114,7 @@ def change_and_check(chance: Random, studio: Path) -> None:
 
 RECIPE, JUDGED = "builder.read.studios._recipe", "builder.check.label.claims.claims_in"
 FOUND = "builder.check._found_in"
-CLASS, FRONT = "builder.reckon._sheets", "builder.compose.label_layout.composed._front"
+CLASS, FRONT = "builder.reckon._plans", "builder.compose.label_layout.composed._front"
 
 
 def worked_out(monkeypatch: pytest.MonkeyPatch, run: Callable[[], object]) -> Counter[str]:
@@ -196,7 +196,7 @@ def test_nothing_that_somebody_wrote_of_a_person_is_kept(tmp_path: Path) -> None
     write(files, studio)
     outcome, labels = next_run(studio)
     assert any(words[4] in text.name for plans in labels for plan in plans for text in plan.texts)
-    assert any(guest.name.startswith(words[0]) for sheet in outcome.sheets for guest in sheet.guests)
+    assert any(guest.name.startswith(words[0]) for sheet in outcome.plans for guest in sheet.guests)
     (kept,) = kept_files()
     data = kept.read_bytes().decode("latin-1").casefold()
     assert "soap-lab-in-pairs" in data
@@ -214,7 +214,7 @@ def test_the_time_of_what_may_not_be_kept_does_not_count(tmp_path: Path) -> None
         files[name.replace("lesson.md", "roster.csv")] = b"name\nQwuzzle Vrexmoor\n"
     write(files, studio)
     outcome, _ = anew(studio)
-    assert all(sheet.names_somebody for sheet in outcome.sheets) and CLASS not in remembered.seconds_spent()
+    assert all(sheet.names_somebody for sheet in outcome.plans) and CLASS not in remembered.seconds_spent()
 
 
 def test_what_holds_a_person_is_never_kept(tmp_path: Path) -> None:

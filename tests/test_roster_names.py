@@ -78,11 +78,11 @@ def test_only_the_sheets_of_those_dates_hold_names() -> None:
 
 def test_what_is_not_for_staff_who_know_them_is_composed_from_plans_without_names() -> None:
     found = example()
-    plans = found.sheets
+    plans = found.plans
     assert any(plan.guests for plan in plans)
     seen = editions(sure(found.studio), plans, found.findings, (LAYOUTS,), edition().today)
     for kind, given in kinds_with_editions(*seen):
-        named = [plan for plan in given.sheets if plan.guests or plan.waiting or any(jar.guest for jar in jars_of(plan))]
+        named = [plan for plan in given.plans if plan.guests or plan.waiting or any(jar.guest for jar in jars_of(plan))]
         assert bool(named) == (kind.readers is Readers.STAFF_WITH_NAMES), kind.name
 
 

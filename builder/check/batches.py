@@ -1,4 +1,4 @@
-"""The batches of a class sheet, one by one, as the rules on sheets look at them; and the findings of all of them, each said once.
+"""The batches of a class plan, one by one, as the rules on batches look at them; and the findings of all of them, each said once.
 
 Decided: what several batches of a class have alike is one finding that lists them with their numbers. Why: the same sentence three times
 hides the next one.
@@ -55,7 +55,7 @@ class Batch:
 
     name: str
     of: Subject
-    sheet: WorkedBatch
+    worked: WorkedBatch
     filling: Filling
     constants: Mapping[str, Figure]
     size_place: Place | None = None
@@ -77,11 +77,11 @@ class Batch:
 
     def label_stop(self, name: str, place: Place, wrong: str, remedy: str, case: str) -> BatchFinding:
         """Make a stop about what the labels of the recipe say. It holds back nothing else, and may be accepted: then there is no label."""
-        about = frozenset[Subject]({Labels(self.sheet.recipe.key)})
+        about = frozenset[Subject]({Labels(self.worked.recipe.key)})
         return self._told(stop(name, place, self._of_recipe(wrong), f"{remedy} {NO_LABEL}", about=about, acceptable=True), case)
 
     def _of_recipe(self, wrong: str) -> str:
-        return f"{self.sheet.recipe.name}: {wrong}"
+        return f"{self.worked.recipe.name}: {wrong}"
 
     def _about(self, case: str) -> frozenset[Subject]:
         return frozenset({self.itself if self.itself and case else self.of})
@@ -121,12 +121,12 @@ def batches_of(plan: ClassPlan, studio: Studio) -> Iterator[Batch]:
         for planned in made.batches:
             people = f" for {plan.students} students" if planned.purpose is PotFor.CLASS else ""
             name = f"{_PURPOSE[planned.purpose]}{people}"
-            for one in planned.sheet.fillings:
-                filled = name if one is planned.sheet.own else f"{name}, in the {one.fill.container}"
-                yield batch_of(filled, planned.sheet, studio, of, plan.subject, one)
+            for one in planned.batch.fillings:
+                filled = name if one is planned.batch.own else f"{name}, in the {one.fill.container}"
+                yield batch_of(filled, planned.batch, studio, of, plan.subject, one)
         for home in made.home:
             itself = HomeSheet(of.key, made.make.recipe.text, home.size.written)
-            batch = batch_of(f"the home batch of {home.size.written}", home.sheet, studio, of, itself)
+            batch = batch_of(f"the home batch of {home.size.written}", home.batch, studio, of, itself)
             yield replace(batch, size_place=home.size.place)
 
 

@@ -19,13 +19,13 @@ from builder.model.teaching.lesson import LinkHole
 
 @dataclass(frozen=True)
 class Edition:
-    """One run. `sheets` holds one class sheet for each date, or one without a date; `with_pdf` says whether PDFs will be made.
+    """One run. `plans` holds one class plan for each date, or one without a date; `with_pdf` says whether PDFs will be made.
 
-    `held` is what stops hold back, of which only labels are still among the sheets. `shopping` is what to buy for all dates.
+    `held` is what stops hold back, of which only labels are still among the plans. `shopping` is what to buy for all dates.
     """
 
     studio: Studio
-    sheets: tuple[ClassPlan, ...]
+    plans: tuple[ClassPlan, ...]
     findings: Sequence[Finding]
     templates: Templates
     today: date
@@ -53,11 +53,11 @@ class Edition:
 
     @cached_property
     def classes(self) -> tuple[tuple[StudioClass, ClassPlan], ...]:
-        """Return each class that is published, with the first of its sheets."""
+        """Return each class that is published, with the first of its plans."""
         first: dict[str, ClassPlan] = {}
-        for sheet in self.sheets:
-            first.setdefault(sheet.studio_class.key, sheet)
-        return tuple((sheet.studio_class, sheet) for sheet in first.values())
+        for plan in self.plans:
+            first.setdefault(plan.studio_class.key, plan)
+        return tuple((plan.studio_class, plan) for plan in first.values())
 
     def target(self, hole: LinkHole) -> Address:
         """Return the document that a link of the studio's text means; what is held back is looked for on the catalogue."""

@@ -21,7 +21,7 @@ class NotOnTheSheetError(ValueError):
     """A sheet has no label of the number with which labels were to begin."""
 
     def __init__(self, sheet: LabelSheet, first: int) -> None:
-        """Say which sheet it is."""
+        """Take the sheet, and the label that it does not have, counted from 1."""
         super().__init__(f'a sheet "{sheet.name}" has {sheet.positions} labels, and label {first} is not one of them')
 
 

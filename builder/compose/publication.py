@@ -35,7 +35,7 @@ def compose_documents(edition: Edition, by_name: Edition) -> Publication:
 
 def editions(
     studio: Studio,
-    sheets: tuple[ClassPlan, ...],
+    plans: tuple[ClassPlan, ...],
     findings: Sequence[Finding],
     layout_folders: tuple[Path, ...],
     today: date,
@@ -45,13 +45,13 @@ def editions(
 ) -> tuple[Edition, Edition]:
     """Return what documents are composed from, without the names of people and, for the sheets of the staff alone, with them.
 
-    `sheets` holds one class sheet for each date of each class to publish, or one without a date. `findings` are those that were accepted
+    `plans` holds one class plan for each date of each class to publish, or one without a date. `findings` are those that were accepted
     and the cautions that stand. Of `layout_folders` the first that has a template counts. Without PDFs no page links to one.
     `shopping` is what to buy for all dates. `held` says which labels are not to be made.
     """
-    public = tuple(sheet.without_names() for sheet in sheets)
+    public = tuple(plan.without_names() for plan in plans)
     edition = Edition(studio.without_names(), public, findings, Templates(layout_folders), today, with_pdf, held, shopping)
-    return edition, replace(edition, sheets=sheets)
+    return edition, replace(edition, plans=plans)
 
 
 def kinds_with_editions(edition: Edition, by_name: Edition) -> Iterator[tuple[AnyKind, Edition]]:

@@ -81,11 +81,11 @@ def labelled(edition: Edition, plan: ClassPlan) -> Iterator[Labelled]:
 
 
 def _labels(edition: Edition) -> Iterator[Labelled]:
-    return (one for plan in edition.sheets for one in labelled(edition, plan))
+    return (one for plan in edition.plans for one in labelled(edition, plan))
 
 
 def _names_at_home(at: AtHome) -> Mapping[str, str]:
-    return addresses.home_names(at.plan.studio_class, at.home.sheet.recipe.key, at.home.size)
+    return addresses.home_names(at.plan.studio_class, at.home.batch.recipe.key, at.home.size)
 
 
 def _names_labelled(one: Labelled) -> Mapping[str, str]:
@@ -95,7 +95,7 @@ def _names_labelled(one: Labelled) -> Mapping[str, str]:
 
 
 def _title_at_home(at: AtHome) -> str:
-    return f"{at.home.sheet.recipe.name}, {size_words(at.home.size)}"
+    return f"{at.home.batch.recipe.name}, {size_words(at.home.size)}"
 
 
 def _class_title(plan: ClassPlan) -> str:
@@ -111,5 +111,5 @@ PAGE = Scope[Page]("page of text", _pages, lambda page: {"page": page.key}, lamb
 CHOICE = Scope[Value]("answer that people choose by", values, lambda value: {"value": value.key}, lambda value: value.heading)
 CLASS = Scope[ClassPlan]("class", lambda edition: (plan for _, plan in edition.classes), _class_names, _class_title)
 HOME_SIZE = Scope[AtHome]("home size", _home_sizes, _names_at_home, _title_at_home, lambda at: at.plan.studio_class.sheets_are_public)
-DATE = Scope[ClassPlan]("date", lambda edition: edition.sheets, addresses.date_names, _class_title)
+DATE = Scope[ClassPlan]("date", lambda edition: edition.plans, addresses.date_names, _class_title)
 LABELS = Scope[Labelled]("date and container", _labels, _names_labelled, lambda one: one.title)

@@ -72,7 +72,7 @@ class Presses:
 
 @contextmanager
 def presses(studio_folder: Path, layout_folders: tuple[Path, ...], *, early: bool = False) -> Iterator[Presses]:
-    """Give what presses the sheets of a studio, with `early` its processes too; in the end none of these is left, whatever they are at."""
+    """Yield what presses the sheets of a studio, with `early` its processes too; in the end none of these is left, whatever they are at."""
     with ExitStack() as stack:
         made = Presses(studio_folder, layout_folders, stack)
         if early:

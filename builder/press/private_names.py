@@ -28,7 +28,7 @@ def in_columns(rendered: Any) -> bool:
 
 
 def set_scope(box: Any, scope: str) -> None:
-    """Say in the tags whether a header cell heads its row or its column; a box that is in no tag has nothing to say it in."""
+    """Mark in the tags whether a header cell heads its row or its column; a box that is in no tag has nothing to say it in."""
     mark = getattr(box, "mark", None)
     if mark is not None:
         mark["A"]["Scope"] = f"/{scope}"

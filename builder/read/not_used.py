@@ -94,7 +94,7 @@ def _lists_people(path: PurePosixPath) -> bool:
 
 
 def _where(studio: TextFolder, path: PurePosixPath) -> str:
-    """Say where a file at the root belongs: by its name, by what stands in it, or else where each of its kind does."""
+    """Return where a file at the root belongs: by its name, by what stands in it, or else where each of its kind does."""
     meant = get_close_matches(fold(path.stem), _PLACES, n=1, cutoff=_ALMOST)
     if meant:
         return f"It may be meant for {_PLACES[meant[0]]}; call it so, or take it out."

@@ -1,4 +1,4 @@
-"""Studio to class sheets: arithmetic only, exact until a scale rounds it. No files, no clock, no wording."""
+"""Studio to class plans: arithmetic only, exact until a scale rounds it. No files, no clock, no wording."""
 
 from collections.abc import Iterable
 from datetime import date
@@ -28,16 +28,16 @@ NOMINAL = "containers of a nominal batch"
 def reckon_classes(studio: Studio, classes: Iterable[StudioClass], *, on: date) -> tuple[ClassPlan, ...]:
     """Work out the sound classes of a studio: one sheet for each date to prepare, or one for a full class where there is none."""
     return tuple(
-        sheet
+        plan
         for studio_class in classes
-        for sheet in _sheets(seen_from(studio, studio_class), studio_class, *dates_to_prepare(studio_class, on))
+        for plan in _plans(seen_from(studio, studio_class), studio_class, *dates_to_prepare(studio_class, on))
     )
 
 
 @remembered(128)
-def _sheets(seen: Studio, studio_class: StudioClass, *dates: ClassDate) -> tuple[ClassPlan, ...]:
+def _plans(seen: Studio, studio_class: StudioClass, *dates: ClassDate) -> tuple[ClassPlan, ...]:
     """Work out a class by what it sees of its studio."""
-    return tuple(supply_class(seen, sheet) for sheet in reckon_class(seen, studio_class, *dates))
+    return tuple(supply_class(seen, plan) for plan in reckon_class(seen, studio_class, *dates))
 
 
 def dates_to_prepare(studio_class: StudioClass, on: date) -> tuple[ClassDate, ...]:
@@ -59,7 +59,7 @@ def reckon_recipe(studio: Studio, recipe: Recipe, size: Size, *, in_ounces: bool
 
 def reckon_nominal(studio: Studio, recipe: Recipe) -> WorkedBatch:
     """Work out a recipe at a nominal size: enough for a small class, and never less than the scales can weigh sensibly."""
-    sheet = reckon_recipe(studio, recipe, ContainersSize(int(studio.constants[NOMINAL].typical)))
-    if sheet.smallest is None or sheet.smallest <= sheet.grams.total:
-        return sheet
-    return reckon_recipe(studio, recipe, TotalSize(sheet.smallest))
+    batch = reckon_recipe(studio, recipe, ContainersSize(int(studio.constants[NOMINAL].typical)))
+    if batch.smallest is None or batch.smallest <= batch.grams.total:
+        return batch
+    return reckon_recipe(studio, recipe, TotalSize(batch.smallest))

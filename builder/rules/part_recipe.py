@@ -68,7 +68,7 @@ def followed(plan: ClassPlan, made: MadeProduct) -> Iterator[Followed]:
     studio_class, key = plan.studio_class, made.batch.recipe.key
     yield Followed("in class", class_parts(studio_class, key), made.batch.grams)
     if made.home:
-        yield Followed("on the take-home sheet", home_parts(studio_class, key), made.home[0].sheet.grams)
+        yield Followed("on the take-home sheet", home_parts(studio_class, key), made.home[0].batch.grams)
 
 
 def _parts(studio_class: StudioClass, recipe: str | None, *, without: Where) -> tuple[Part, ...]:

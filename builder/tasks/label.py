@@ -9,7 +9,7 @@ from builder.compose.label_again import Again, NotOnTheSheetError
 from builder.model.label.label_sheet import LabelSheet
 from builder.refusals import CommandError, NotDoneError, no_such
 from builder.tasks.place import classes_in, studio_and_name
-from builder.tasks.told import A_STOP, only, report, sheet_of, status_of, today
+from builder.tasks.told import A_STOP, only, plan_of, report, status_of, today
 
 
 def label(options: argparse.Namespace) -> int:
@@ -29,7 +29,7 @@ def label(options: argparse.Namespace) -> int:
         return status_of(outcome.findings)
     if name not in studio.classes:
         no_such("class", name, studio.classes)
-    plan = sheet_of(options, [sheet for sheet in outcome.sheets if sheet.studio_class.key == name])
+    plan = plan_of(options, [plan for plan in outcome.plans if plan.studio_class.key == name])
     if options.place > plan.students:
         many = f"its {plan.students} places are counted from 1" if plan.students else "nobody is enrolled"
         raise CommandError(f"{name} has no place {options.place} on that date: {many}, in the order of the roster")

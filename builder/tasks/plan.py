@@ -7,7 +7,7 @@ from builder.cache.results import results_known
 from builder.compose.teaching.plan_text import plan_lines
 from builder.refusals import no_such
 from builder.tasks.place import classes_in, studio_and_name
-from builder.tasks.told import only, report, sheet_of, status_of, today
+from builder.tasks.told import only, plan_of, report, status_of, today
 
 
 def plan(options: argparse.Namespace) -> int:
@@ -24,6 +24,6 @@ def plan(options: argparse.Namespace) -> int:
         no_such("class", name, studio.classes)
     findings = [finding for finding in outcome.findings if pipeline.concerns(finding, name, studio)]
     report(findings, folder)
-    for line in plan_lines(studio, sheet_of(options, [sheet for sheet in outcome.sheets if sheet.studio_class.key == name])):
+    for line in plan_lines(studio, plan_of(options, [plan for plan in outcome.plans if plan.studio_class.key == name])):
         print(line)
     return status_of(findings)

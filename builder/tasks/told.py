@@ -34,14 +34,14 @@ def only(names: Sequence[str], what: str) -> str:
     return names[0]
 
 
-def sheet_of(options: argparse.Namespace, sheets: list[ClassPlan]) -> ClassPlan:
+def plan_of(options: argparse.Namespace, plans: list[ClassPlan]) -> ClassPlan:
     """Return the plan of the date that is asked for, or of the first. Raises CommandError where there is no such date."""
     if options.date is None:
-        return sheets[0]
-    for sheet in sheets:
-        if sheet.date and options.date in (sheet.date.on.date().isoformat(), sheet.date.on.isoformat(sep=" ", timespec="minutes")):
-            return sheet
-    days = ", ".join(sheet.date.on.isoformat(sep=" ", timespec="minutes") for sheet in sheets if sheet.date) or "none"
+        return plans[0]
+    for plan in plans:
+        if plan.date and options.date in (plan.date.on.date().isoformat(), plan.date.on.isoformat(sep=" ", timespec="minutes")):
+            return plan
+    days = ", ".join(plan.date.on.isoformat(sep=" ", timespec="minutes") for plan in plans if plan.date) or "none"
     raise CommandError(f"{options.for_class} has no date {options.date} to prepare, or a stop holds it back; its dates are: {days}")
 
 

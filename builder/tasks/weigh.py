@@ -15,7 +15,7 @@ from builder.read.text.text_error import AmountError
 from builder.read.values.amounts import parse_box, parse_mass
 from builder.refusals import CommandError, no_such
 from builder.tasks.place import recipes_in, studio_and_name
-from builder.tasks.told import only, report, sheet_of, status_of, today
+from builder.tasks.told import only, plan_of, report, status_of, today
 from builder.terminal.tables import print_table
 
 
@@ -54,22 +54,22 @@ def _weigh_class(options: argparse.Namespace, folder: Path) -> int:
     if name not in studio.classes and name not in outcome.left_out:
         no_such("class", name, studio.classes)
     findings = [finding for finding in outcome.findings if pipeline.concerns(finding, name, studio)]
-    sheet = None
+    plan = None
     if name in studio.classes and name not in outcome.left_out:
         made = studio.classes[name].recipe_keys
         options.recipe = options.recipe or only(made, "recipe")
         if options.recipe not in made:
             no_such("recipe", options.recipe, made, f"the class {name} makes")
         report(findings, folder)
-        sheet = sheet_of(options, [sheet for sheet in outcome.sheets if sheet.studio_class.key == name])
+        plan = plan_of(options, [plan for plan in outcome.plans if plan.studio_class.key == name])
     else:
         report(findings, folder)
     if options.json:
         from builder.compose.recipe.batch_json import class_json
 
-        print(json.dumps(class_json(sheet, findings, name, options.recipe), indent=2, ensure_ascii=False))
-    elif sheet:
-        for table in _class_tables(studio, sheet, options.recipe):
+        print(json.dumps(class_json(plan, findings, name, options.recipe), indent=2, ensure_ascii=False))
+    elif plan:
+        for table in _class_tables(studio, plan, options.recipe):
             print_table(table)
     return status_of(findings)
 
@@ -78,7 +78,7 @@ def _class_tables(studio: Studio, plan: ClassPlan, recipe: str) -> list[WeighTab
     made = next(made for made in plan.made if made.make.recipe.text == recipe)
     more = class_lines(studio, plan, made)
     return [
-        batch_table(planned.sheet, f"{planned.copies} x for the {planned.purpose}", more if planned is made.batches[-1] else ())
+        batch_table(planned.batch, f"{planned.copies} x for the {planned.purpose}", more if planned is made.batches[-1] else ())
         for planned in made.batches
     ]
 

@@ -78,7 +78,7 @@ def levels(found: Iterable[Finding | BatchFinding]) -> list[str]:
 )
 def test_an_alkaline_salt_speaks_above_a_drop_on_what_stays_on(formula: Recipe, contact: Contact, found: list[str]) -> None:
     one = batch(replace(formula, lye=None), contact)
-    one = replace(one, sheet=replace(one.sheet, recipe=replace(one.sheet.recipe, lye=formula.lye)))
+    one = replace(one, worked=replace(one.worked, recipe=replace(one.worked.recipe, lye=formula.lye)))
     assert levels(find_alkali_on_the_skin(one)) == found
 
 
@@ -204,7 +204,7 @@ def test_what_is_missing_to_the_whole_is_told_with_six_figures(shares: Fraction,
 def test_a_price_that_just_pays_for_the_materials_is_met_in_silence(tmp_path: Path) -> None:
     lay_out(next(case for case in CASES if case.name == "price-below-materials"), tmp_path / "studio")
     outcome = pipeline.check(tmp_path / "studio", on=date(2027, 1, 1))
-    plan = next(sheet for sheet in outcome.sheets if sheet.cost and sheet.cost.total)
+    plan = next(sheet for sheet in outcome.plans if sheet.cost and sheet.cost.total)
     assert plan.students > 1
     pays = sure(plan.cost).total / plan.students
     for price, found in ((pays, []), (pays - Fraction(1, 100), ["price-below-materials caution"])):

@@ -55,7 +55,7 @@ class _Batch:
     region = STUDIO.region
 
     def __init__(self, product: Product, used_on: tuple[str, ...]) -> None:
-        self.sheet = _Sheet(product, used_on)
+        self.worked = _Sheet(product, used_on)
 
     def stop(self, *said: str | None) -> tuple[str | None, ...]:
         return said

@@ -28,7 +28,7 @@ BORAX = mixed(water="40", beeswax="10", borax="0.6")
 def seen(formula: Recipe, **values: Any) -> Batch:
     """Return a batch whose emulsion comes to these values."""
     one = batch(formula)
-    return replace(one, sheet=replace(one.sheet, emulsion=replace(sure(one.sheet.emulsion), **values)))
+    return replace(one, worked=replace(one.worked, emulsion=replace(sure(one.worked.emulsion), **values)))
 
 
 def remedies(found: Iterable[Finding | BatchFinding]) -> str:
@@ -90,9 +90,9 @@ def test_what_takes_up_all_of_the_water_needs_no_emulsifier(takes_up: str, found
 
 def with_soap(low: str, high: str, formula: Recipe = BORAX, **values: Any) -> Batch:
     one = seen(formula, **values)
-    emulsion: Emulsion = sure(one.sheet.emulsion)
+    emulsion: Emulsion = sure(one.worked.emulsion)
     made = replace(sure(emulsion.soap), low=Fraction(low) / 100, high=Fraction(high) / 100)
-    return replace(one, sheet=replace(one.sheet, emulsion=replace(emulsion, soap=made)))
+    return replace(one, worked=replace(one.worked, emulsion=replace(emulsion, soap=made)))
 
 
 @pytest.mark.parametrize(

@@ -77,7 +77,7 @@ def test_the_recipe_is_to_be_changed_where_it_asks_for_too_much_and_the_batch_wh
 
 def test_the_smallest_batch_is_named_where_this_one_is_smaller() -> None:
     one = seen(superfat=Fraction("-0.001"), asked=Fraction(0))
-    total = one.sheet.grams.total.grams
+    total = one.worked.grams.total.grams
     for smallest, said in ((total + 1, "Make a batch of"), (total, "Make a bigger batch"), (total - 1, "Make a bigger batch")):
         assert said in remedy(seen(superfat=Fraction("-0.001"), asked=Fraction(0), smallest=smallest))
 
@@ -85,7 +85,7 @@ def test_the_smallest_batch_is_named_where_this_one_is_smaller() -> None:
 # By hand: of 500 g of oils 70 % are 350 g, 22 % are 110 g and 8 % are 40 g; a scale of 60 g steps shows 360 (or 300), 120 and 60 (or 0).
 def test_the_fat_that_rounding_takes_most_of_is_named() -> None:
     one = seen(division="60", superfat=Fraction("-0.001"), asked=Fraction(0))
-    lost = {w.line.name: w.line.exact.grams - w.mass.grams for w in one.sheet.grams.weighed if w.line.name.lower() in OILS}
+    lost = {w.line.name: w.line.exact.grams - w.mass.grams for w in one.worked.grams.weighed if w.line.name.lower() in OILS}
     most = max(lost, key=lambda name: lost[name])
     assert f"weigh {most} on a scale that reads finer than 60 g" in remedy(one)
 

@@ -149,5 +149,5 @@ def test_a_twentieth_of_the_acid_may_be_left_over(bicarbonate: str, contact: Con
     fizz = {"sodium_bicarbonate": bicarbonate} if bicarbonate != "0" else {}
     one = batch(mixed(citric_acid="10", **fizz), contact)
     assert levels(find_acid_left_over(one)) == ["acid-left-over caution"] * found
-    with_lye = replace(one, sheet=replace(one.sheet, recipe=replace(one.sheet.recipe, lye=lye())))
+    with_lye = replace(one, worked=replace(one.worked, recipe=replace(one.worked.recipe, lye=lye())))
     assert levels(find_acid_left_over(with_lye)) == []

@@ -80,7 +80,7 @@ def test_what_is_no_soap_bears_what_it_may() -> None:
 def test_a_superfat_is_unusual_above_a_fifth(asked: str, found: list[str], *, weighed: bool) -> None:
     one = seen(asked=Fraction(asked))
     plan = lye(weighs={"sodium hydroxide": 60}) if weighed else lye(superfat=5)
-    assert levels(find_unusual_superfat(replace(one, sheet=replace(one.sheet, recipe=replace(one.sheet.recipe, lye=plan))))) == found
+    assert levels(find_unusual_superfat(replace(one, worked=replace(one.worked, recipe=replace(one.worked.recipe, lye=plan))))) == found
 
 
 # A point of superfat, either way: what was got beside what was asked, and at home the most that rounding may move it.

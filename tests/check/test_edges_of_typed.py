@@ -66,11 +66,11 @@ def test_a_mould_holds_what_the_home_batch_takes_up(tmp_path: Path, volume: str,
 
 def test_what_a_mould_just_holds_does_not_run_over(tmp_path: Path) -> None:
     studio = studio_of("typed-fact-differs", tmp_path, "recipes/plain-bar.yaml", ("for about 0.5 L", "for 750 mL"))
-    plans = pipeline.check(studio, on=date(2027, 1, 1)).sheets
-    plan = next(plan for plan in plans if any(m.home and m.home[0].sheet.grams.lye for m in plan.made))
+    plans = pipeline.check(studio, on=date(2027, 1, 1)).plans
+    plan = next(plan for plan in plans if any(m.home and m.home[0].batch.grams.lye for m in plan.made))
     for millilitres, found in (("750", False), ("750.01", True)):
         volume = Volume(Fraction(millilitres))
-        made = tuple(replace(m, home=tuple(replace(h, sheet=replace(h.sheet, volume=volume)) for h in m.home)) for m in plan.made)
+        made = tuple(replace(m, home=tuple(replace(h, batch=replace(h.batch, volume=volume)) for h in m.home)) for m in plan.made)
         said = " ".join(one.wrong for one in only_findings(find_typed_facts_that_differ(replace(plan, made=made))))
         assert ("is too small for the home batch" in said) is found
 

@@ -21,7 +21,7 @@ def test_a_person_inside_answers_for_a_studio_outside_and_stands_on_the_label(tm
     path.write_text(f"{path.read_text(encoding='utf-8')}{WHO}\n", encoding="utf-8")
     outcome = check(tmp_path / "studio", on=date(2027, 1, 1))
     assert outcome.findings == ()
-    texts = [text for sheet in outcome.sheets for plan in plan_labels(sure(outcome.studio), sheet) for text in plan.texts]
+    texts = [text for sheet in outcome.plans for plan in plan_labels(sure(outcome.studio), sheet) for text in plan.texts]
     assert texts
     for text in texts:
         back = " ".join(run.text for paragraph in text.back for run in paragraph)

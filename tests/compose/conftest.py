@@ -167,7 +167,7 @@ def edition(tmp_path_factory: pytest.TempPathFactory) -> Edition:
 
 @pytest.fixture(scope="session")
 def publication(edition: Edition) -> Publication:
-    return compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY))
+    return compose_documents(*editions(edition.studio, edition.plans, (), (LAYOUTS,), TODAY))
 
 
 @pytest.fixture(scope="session")

@@ -45,4 +45,4 @@ def test_two_documents_with_one_address_are_never_made(edition: Edition, monkeyp
     kinds = (replace(DOCUMENTS[0], path=path, template=None, compose=lambda *_: Composed("")) for path in ("same.html", "Same.html"))
     monkeypatch.setattr(document_table, "DOCUMENTS", tuple(kinds))
     with pytest.raises(ValueError, match=r"one address: site/same\.html"):
-        compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), date(2027, 1, 1)))
+        compose_documents(*editions(edition.studio, edition.plans, (), (LAYOUTS,), date(2027, 1, 1)))

@@ -15,7 +15,7 @@ from builder.reckon.roster.allergy_terms import vocabulary_of
 
 @pytest.fixture
 def said(edition: Edition) -> Callable[..., list[tuple[str, list[str]]]]:
-    sheet = edition.sheets[0]
+    sheet = edition.plans[0]
 
     def say(written: str, chosen: Mapping[tuple[str, str], str] | None = None, *, waiting: bool = False) -> list[tuple[str, list[str]]]:
         chosen = chosen or {}
@@ -63,7 +63,7 @@ def test_who_has_no_allergy_is_not_listed(said: Callable[..., list[tuple[str, li
 
 
 def test_the_note_names_what_only_suppliers_know(edition: Edition) -> None:
-    assert "nothing else" in allergy_note(edition.studio, edition.sheets[0])
+    assert "nothing else" in allergy_note(edition.studio, edition.plans[0])
 
 
 def test_a_finding_about_a_person_stands_with_the_person_until_it_is_accepted() -> None:

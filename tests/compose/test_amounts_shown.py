@@ -63,10 +63,10 @@ def documents(unit: str) -> tuple[tuple[str, str], ...]:
         outcome = pipeline.check(folder, on=TODAY)
         assert not outcome.stops
         studio = sure(outcome.studio)
-        shopping = reckon_shopping(studio, outcome.sheets, Period(TODAY), today=TODAY)
+        shopping = reckon_shopping(studio, outcome.plans, Period(TODAY), today=TODAY)
         layouts = (Path(folder, "layouts"), LAYOUTS)
         made = compose_documents(
-            *editions(studio, outcome.sheets, outcome.findings, layouts, today=TODAY, with_pdf=True, shopping=shopping, held=outcome.held)
+            *editions(studio, outcome.plans, outcome.findings, layouts, today=TODAY, with_pdf=True, shopping=shopping, held=outcome.held)
         )
         return tuple((one.path, one.html) for one in made.documents if one.path.endswith((".html", ".pdf")))
 

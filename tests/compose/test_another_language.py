@@ -68,9 +68,9 @@ def spoken(tmp_path_factory: pytest.TempPathFactory) -> Spoken:
     assert [one.name for one in found.findings] == ["prose-not-judged"]
     assert found.studio is not None and found.studio.speaks.name == "Made up"
     with speaking(found.studio.speaks.messages):
-        shopping = reckon_shopping(found.studio, found.sheets, Period(TODAY), today=TODAY)
+        shopping = reckon_shopping(found.studio, found.plans, Period(TODAY), today=TODAY)
         made = compose_documents(
-            *editions(found.studio, found.sheets, found.findings, (LAYOUTS,), TODAY, shopping=shopping, held=found.held)
+            *editions(found.studio, found.plans, found.findings, (LAYOUTS,), TODAY, shopping=shopping, held=found.held)
         )
     return folder, found.studio, made
 

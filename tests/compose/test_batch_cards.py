@@ -18,7 +18,7 @@ def plain(text: str) -> str:
 
 
 def cards_of(edition: Edition, number: int = 0) -> list[Tag]:
-    (made,) = composed("batch cards", edition, edition.sheets[number])
+    (made,) = composed("batch cards", edition, edition.plans[number])
     return list(BeautifulSoup(made.html, "html.parser").select("article.card"))
 
 
@@ -27,7 +27,7 @@ def weights(rows: list[Tag]) -> list[str]:
 
 
 def test_each_pot_has_a_card_with_its_own_code(edition: Edition) -> None:
-    plan = edition.sheets[0]
+    plan = edition.plans[0]
     pots = [pot for made in plan.made for pot in made.pots]
     said = [plain(sure(card.select_one(".code")).get_text()) for card in cards_of(edition)]
     assert said == [pot.code for pot in pots] and len(set(said)) == len(said) > 1
@@ -35,7 +35,7 @@ def test_each_pot_has_a_card_with_its_own_code(edition: Edition) -> None:
 
 def test_a_card_says_what_the_table_of_weighings_says(edition: Edition) -> None:
     """Read back from two documents, and against what each batch was worked out to weigh."""
-    plan = edition.sheets[0]
+    plan = edition.plans[0]
     (teacher,) = composed("teacher's sheet", edition, plan)
     table = BeautifulSoup(teacher.html, "html.parser").select("table.pot")
     told = {plain(cell.get_text()) for one in table for cell in one.select("td")}
@@ -46,7 +46,7 @@ def test_a_card_says_what_the_table_of_weighings_says(edition: Edition) -> None:
         shown = weights(card.select("tbody tr:not(.in-all)"))
         assert set(shown) <= told
         grams = [float(re.sub(r"[^\d.]", "", text)) for text in shown]
-        assert sorted(grams) == sorted(float(w.mass.grams) for w in planned.sheet.grams.weighed)
+        assert sorted(grams) == sorted(float(w.mass.grams) for w in planned.batch.grams.weighed)
         (in_all,) = weights(card.select("tr.in-all"))
         assert float(re.sub(r"[^\d.]", "", in_all)) == round(sum(grams), 3)
 
@@ -64,7 +64,7 @@ def test_lye_is_framed_and_has_its_temperature(edition: Edition) -> None:
 
 def rows_of(edition: Edition) -> tuple[str, list[int]]:
     """Return the most pages that the cards of the first date want, and how many cards lie side by side in each row."""
-    (made,) = composed("batch cards", edition, edition.sheets[0])
+    (made,) = composed("batch cards", edition, edition.plans[0])
     html = BeautifulSoup(made.html, "html.parser")
     return str(sure(html.body)["data-most"]), [len(row.select("article.card")) for row in html.select(".row")]
 
@@ -77,9 +77,9 @@ def test_more_cards_than_a_page_holds_one_beneath_the_other_lie_side_by_side(edi
 
 def test_nobody_is_named_and_where_nobody_comes_the_teachers_pot_alone_has_a_card(tmp_path: Path) -> None:
     edition = read_edition(write_studio(tmp_path))
-    plan = edition.sheets[0]
+    plan = edition.plans[0]
     alone = replace(plan, made=tuple(replace(made, pots=()) for made in plan.made))
-    assert composed("batch cards", replace(edition, sheets=(alone,)), alone) == []
+    assert composed("batch cards", replace(edition, plans=(alone,)), alone) == []
 
 
 def test_what_hangs_on_a_nail_or_lies_in_a_folder_leaves_20_mm_at_its_left() -> None:

@@ -27,6 +27,6 @@ ON = datetime(2027, 3, 6, 10)
     ],
 )
 def test_what_a_date_says(edition: Edition, date: ClassDate, seats: str, state: str, note: str) -> None:
-    view = view_date(edition, replace(edition.sheets[0].studio_class, seats=8), date)
+    view = view_date(edition, replace(edition.plans[0].studio_class, seats=8), date)
     assert (view.seats.replace("\u00a0", " "), view.state, view.note.replace("\u00a0", " ")) == (seats, state, note)
     assert (view.machine, view.day) == ("2027-03-06T10:00", "Saturday, March 6, 2027")

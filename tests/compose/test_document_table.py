@@ -56,7 +56,7 @@ def test_a_template_takes_the_view_of_its_row_and_its_styles_are_there(kind: Doc
 def test_only_the_staff_see_who_comes(edition: Edition) -> None:
     """Whatever a composer is given, names of people are in no plan but that of a row that says so."""
     comes, waits = (Guest(name, None, "", {}) for name in ("Somebody Who Comes", "Somebody Who Waits"))
-    listed = tuple(replace(sheet, guests=(comes,), waiting=(waits,)) for sheet in edition.sheets)
+    listed = tuple(replace(sheet, guests=(comes,), waiting=(waits,)) for sheet in edition.plans)
     made = compose_documents(*editions(edition.studio, listed, (), (LAYOUTS,), TODAY))
     with_names = {document.path for document in made.documents if "Somebody Who" in document.html}
     (row,) = [kind for kind in DOCUMENTS if kind.readers is Readers.STAFF_WITH_NAMES]
@@ -70,9 +70,9 @@ def test_what_is_printed_for_a_date_is_on_its_check_list(edition: Edition) -> No
     for kind in DOCUMENTS:
         if "{date}" in kind.path and kind.name not in ("check list", "pack to print"):
             made = [kind.make(edition, subject) for subject in kind.scope.all(edition)]
-            copies = [one for sheet in edition.sheets for one in kind.copies(edition, sheet)]
+            copies = [one for sheet in edition.plans for one in kind.copies(edition, sheet)]
             assert any(made) <= any(one.line or one.lies is Lies.LOOKED_UP for one in copies), kind.name
-    lines = [re.split("[:,]", line)[0] for line in copies_to_print(edition, edition.sheets[0])]
+    lines = [re.split("[:,]", line)[0] for line in copies_to_print(edition, edition.plans[0])]
     cards, sheets = ["Bench cards", "Steps at the bench", "Batch cards"], ["Take-home sheet"] * 2
     ahead = ["Teacher's sheet", "Assistants' sheet"]
     assert lines == [

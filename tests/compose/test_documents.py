@@ -223,7 +223,7 @@ def test_findings_that_were_accepted_or_stand_are_on_the_teachers_sheet(edition:
 
 
 def test_the_same_text_on_the_same_day_makes_the_same_documents(edition: Edition, publication: Publication) -> None:
-    assert compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)) == publication
+    assert compose_documents(*editions(edition.studio, edition.plans, (), (LAYOUTS,), TODAY)) == publication
 
 
 def test_every_link_and_picture_leads_to_something_that_is_written(publication: Publication) -> None:
@@ -270,7 +270,7 @@ def test_the_studios_own_words_are_escaped(tmp_path: Path) -> None:
 def test_public_sheets_lie_on_the_site_and_are_linked(tmp_path: Path) -> None:
     text = FILES["classes/first/class.yaml"] + "take-home sheets: public\n"
     edition = read_edition(write_studio(tmp_path, classes__first__class_yaml=text))
-    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY))
+    made = compose_documents(*editions(edition.studio, edition.plans, (), (LAYOUTS,), TODAY))
     page = next(document.html for document in made.documents if document.path == "classes/first.html")
     assert 'href="first--take-home-salts--500-g.html"' in page
     assert not [one for one in made.files if one.folder == "print"]
@@ -279,8 +279,8 @@ def test_public_sheets_lie_on_the_site_and_are_linked(tmp_path: Path) -> None:
 def test_the_shopping_page_has_its_styles_beside_it_also_where_all_take_home_sheets_are_public(tmp_path: Path) -> None:
     text = FILES["classes/first/class.yaml"] + "take-home sheets: public\n"
     edition = read_edition(write_studio(tmp_path, classes__first__class_yaml=text))
-    shopping = reckon_shopping(edition.studio, edition.sheets, Period(TODAY), today=TODAY)
-    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY, shopping=shopping))
+    shopping = reckon_shopping(edition.studio, edition.plans, Period(TODAY), today=TODAY)
+    made = compose_documents(*editions(edition.studio, edition.plans, (), (LAYOUTS,), TODAY, shopping=shopping))
     page = next(BeautifulSoup(one.html, "html.parser") for one in made.documents if one.path == "shopping.html")
     linked = {f"print/{link['href']}" for link in page.find_all("link")}
     assert linked <= {f"{one.folder}/{one.path}" for one in made.files} and len(linked) == 5

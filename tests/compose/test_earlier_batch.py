@@ -29,7 +29,7 @@ def edition(tmp_path_factory: pytest.TempPathFactory) -> Edition:
 
 def shown(edition: Edition, made_on: datetime = datetime(2026, 12, 5), weighed: str = "104.6", **changed: Any) -> ClassPlan:
     """Return the sheet of a demonstration that takes home bars of an earlier batch."""
-    sheet = edition.sheets[-1]
+    sheet = edition.plans[-1]
     earlier = EarlierBatch(made_on, "BAR-261205", Mass(Fraction(weighed)) if weighed else None)
     date = replace(sure(sheet.date), labels=earlier, **changed)
     return replace(sheet, date=date, teaching=replace(sheet.teaching, format=Format.DEMO))
@@ -49,7 +49,7 @@ def test_a_label_bears_the_day_the_batch_and_the_weight_of_the_bar(edition: Edit
 
 def test_nothing_that_is_not_known_is_made_up(edition: Edition) -> None:
     assert "BAR-261205" in words_of(edition, shown(edition, weighed=""), "bar")
-    without = replace(shown(edition), date=replace(sure(edition.sheets[-1].date), labels=None))
+    without = replace(shown(edition), date=replace(sure(edition.plans[-1].date), labels=None))
     assert "BAR" not in words_of(edition, without, "bar")
 
 
@@ -66,11 +66,11 @@ def test_the_teachers_sheet_names_the_batch_that_is_taken_home(edition: Edition)
 
 def test_an_earlier_batch_that_is_sound_is_met_in_silence(edition: Edition) -> None:
     assert list(find_earlier_batches_amiss(shown(edition))) == []
-    assert list(find_earlier_batches_amiss(edition.sheets[-1])) == []
+    assert list(find_earlier_batches_amiss(edition.plans[-1])) == []
 
 
 def test_a_batch_of_the_day_itself_is_none_from_before(edition: Edition) -> None:
-    on = sure(edition.sheets[-1].date).on
+    on = sure(edition.plans[-1].date).on
     assert [one.name for one in only_findings(find_earlier_batches_amiss(shown(edition, made_on=on)))] == ["earlier-batch-unclear"]
 
 
@@ -84,7 +84,7 @@ def test_without_a_cure_the_last_day_is_asked_for_only_where_it_is_counted_from_
 def keeping(made: MadeProduct, keeps: str) -> MadeProduct:
     """Return a product whose recipe says so much of how it keeps, and nothing of a cure."""
     recipe = replace(made.batch.recipe, keeps=keeps, cure=None)
-    return replace(made, batches=tuple(replace(one, sheet=replace(one.sheet, recipe=recipe)) for one in made.batches))
+    return replace(made, batches=tuple(replace(one, batch=replace(one.batch, recipe=recipe)) for one in made.batches))
 
 
 @pytest.mark.parametrize(

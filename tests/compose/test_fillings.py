@@ -39,7 +39,7 @@ def documents(edition: Edition) -> dict[str, str]:
 
 
 def test_the_batch_is_enough_for_both_kinds(edition: Edition) -> None:
-    sheet = next(one for one in edition.sheets if one.students == 3)
+    sheet = next(one for one in edition.plans if one.students == 3)
     made = sheet.made[0]
     own, jar = made.batch.fillings
     assert [one.in_all for one in made.containers] == [6, 5]
@@ -49,7 +49,7 @@ def test_the_batch_is_enough_for_both_kinds(edition: Edition) -> None:
 
 
 def test_doses_follow_the_container(edition: Edition) -> None:
-    own, jar = edition.sheets[0].made[0].batch.fillings
+    own, jar = edition.plans[0].made[0].batch.fillings
     assert own.doses[0].at_most.grams > jar.doses[0].at_most.grams
 
 
@@ -99,8 +99,8 @@ def test_the_most_that_may_be_added_stands_beside_each_kind(documents: Mapping[s
         kinds = page.partition("Scent in the 4 fl oz jar")[2].partition("Scent in the 2 fl oz jar")
         assert all(words in part.replace("At most", "at most") for words, part in zip(most, (kinds[0], kinds[2]), strict=True)), name
     assert "4 fl oz jar: 1.1 g, about 16 drops; 2 fl oz jar: 0.5 g, about 7 drops" in documents[f"{DATE}/workings.pdf"]
-    planned = next(one for one in edition.sheets if one.students == 3).made[0].batches[0]
-    notes = " ".join(batch_table(planned.sheet, "").notes).replace("\u00a0", " ")
+    planned = next(one for one in edition.plans if one.students == 3).made[0].batches[0]
+    notes = " ".join(batch_table(planned.batch, "").notes).replace("\u00a0", " ")
     assert "Scent in the 2 fl oz jar: lavender essential oil (about 7 drops) or no scent: at most 0.5 g" in notes
     assert "Fills 6 containers (4 fl oz jar) of 113 g (3.985 oz) and 5 containers (2 fl oz jar) of 50 g (1.763 oz); " in notes
 
@@ -112,7 +112,7 @@ def test_each_kind_has_its_labels(documents: Mapping[str, str]) -> None:
 
 
 def test_json_holds_both(edition: Edition) -> None:
-    sheet = next(one for one in edition.sheets if one.students == 3)
+    sheet = next(one for one in edition.plans if one.students == 3)
     first = product_json(sheet, "salts")["batches"][0]
     portions = first["also fills"][0]["portions"]
     assert (portions["container"], portions["wanted"], portions["yields"]) == ("2 fl oz jar", 5, 5)

@@ -23,7 +23,7 @@ def plain(words: str) -> str:
 
 
 def test_page_1_ticks_every_part_in_the_order_of_the_clock(sheet: BeautifulSoup, edition: Edition) -> None:
-    plan = edition.sheets[0]
+    plan = edition.plans[0]
     rows = [
         row for row in sheet.select(".first.one-page table.clock tbody tr") if not {"kind", "weighed-in-it"} & set(row.get("class") or [])
     ]
@@ -35,7 +35,7 @@ def test_page_1_ticks_every_part_in_the_order_of_the_clock(sheet: BeautifulSoup,
 
 def test_page_1_has_what_each_part_weighs_and_its_signal_words(sheet: BeautifulSoup, edition: Edition) -> None:
     text = plain(sure(sheet.select_one(".first table.clock")).get_text(" "))
-    for task in edition.sheets[0].weighing.tasks:
+    for task in edition.plans[0].weighing.tasks:
         assert task.part is None or plain(grams(task.each)) in text
     for part in sheet.select(".third .part"):
         for caution in part.select(".caution .signal"):
@@ -43,7 +43,7 @@ def test_page_1_has_what_each_part_weighs_and_its_signal_words(sheet: BeautifulS
 
 
 def test_every_weighing_stands_once_with_a_tick_and_a_field_and_lye_in_a_frame(sheet: BeautifulSoup, edition: Edition) -> None:
-    batches = [planned.sheet for made in edition.sheets[0].made for planned in made.batches]
+    batches = [planned.batch for made in edition.plans[0].made for planned in made.batches]
     rows = [row for row in sheet.select(".second table.pot tbody tr") if row.select_one(".tick")]
     assert len(rows) == sum(len(batch.rows) for batch in batches)
     assert all(row.select_one("td.blank") for row in rows)
@@ -54,7 +54,7 @@ def test_every_weighing_stands_once_with_a_tick_and_a_field_and_lye_in_a_frame(s
 
 def test_the_sheet_names_no_person_and_the_roster_is_one_copy(sheet: BeautifulSoup, edition: Edition) -> None:
     assert not sheet.select("table.guests") and not sheet.select(".allergies")
-    assert not composed("roster", edition, edition.sheets[0])
+    assert not composed("roster", edition, edition.plans[0])
 
 
 def test_every_amount_of_a_bench_card_has_a_box_to_tick(document: Callable[[str], str]) -> None:

@@ -48,7 +48,7 @@ def edition() -> Edition:
     studio = without_gear(whole.studio)
     sheets = reckon_classes(studio, studio.classes.values(), on=whole.today)
     # Sizes of one recipe have one lesson, and one list of tools.
-    return replace(whole, studio=studio, sheets=tuple(replace(one, made=tuple(map(with_one_size, one.made))) for one in sheets))
+    return replace(whole, studio=studio, plans=tuple(replace(one, made=tuple(map(with_one_size, one.made))) for one in sheets))
 
 
 def with_one_size(made: MadeProduct) -> MadeProduct:

@@ -34,7 +34,7 @@ PLAIN, BREAKING = setter_of(FACES), hyphenating_setter_of(FACES)
 @pytest.mark.parametrize("region", HEIGHTS)
 def test_long_texts_are_composed_in_every_region(tmp_path: Path, region: str, design: str) -> None:
     edition = read_edition(write_studio(tmp_path, **in_region(region)))
-    plan = next(iter(plan_labels(edition.studio, edition.sheets[-1])))
+    plan = next(iter(plan_labels(edition.studio, edition.plans[-1])))
     text = plan.texts[0]
     listed = (*text.back[0], Run(", " + LIST_OF_FORTY))
     text = replace(text, name=NAME_OF_FORTY, back=(listed, (Run("Use: ", bold=True), Run(DIRECTIONS)), *text.back[1:]))
@@ -91,7 +91,7 @@ def test_a_language_without_patterns_and_a_text_in_several_are_broken_nowhere() 
 
 def test_the_words_of_a_label_in_two_languages_know_their_own(tmp_path: Path) -> None:
     edition = read_edition(write_studio(tmp_path, **in_region("Canada")))
-    text = next(iter(plan_labels(edition.studio, edition.sheets[-1]))).texts[0]
+    text = next(iter(plan_labels(edition.studio, edition.plans[-1]))).texts[0]
     assert [locale for _, locale in text.named] == ["en_US", "fr_CA"]
     french = [run for paragraph in text.back for run in paragraph if "Ne pas manger" in run.text]
     english = [run for paragraph in text.back for run in paragraph if "Not to be eaten" in run.text]
@@ -136,7 +136,7 @@ def test_a_product_with_one_long_word_has_a_composed_front(tmp_path: Path) -> No
     salts = FILES["recipes/salts.yaml"].replace("name: Plain salts", "name: Marshmallowcalendula salts")
     own = FILES["studio.yaml"].rstrip("\n") + "\nlabels: {sheet: letter 3 x 4 square, panels: 2}\n"
     edition = read_edition(write_studio(tmp_path, recipes__salts_yaml=salts, studio_yaml=own))
-    plan = next(one for one in plan_labels(edition.studio, edition.sheets[-1]) if one.made.batch.recipe.key == "salts")
+    plan = next(one for one in plan_labels(edition.studio, edition.plans[-1]) if one.made.batch.recipe.key == "salts")
     laid = sure(plan.laid_out)
     assert laid.drawings
     assert any(run.text.endswith("-") for block in laid.positions[0][0] for line in block.lines for run in line)

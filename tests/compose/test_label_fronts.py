@@ -199,7 +199,7 @@ def test_letters_that_a_face_lacks_come_from_the_bold_one() -> None:
 @pytest.fixture(scope="module")
 def portrait(tmp_path_factory: pytest.TempPathFactory) -> Portrait:
     edition = read_edition(write_studio(tmp_path_factory.mktemp("fronts")))
-    return portrait_of(edition.studio, edition.sheets[-1].made[0].batch, {"scent": "lavender essential oil"})
+    return portrait_of(edition.studio, edition.plans[-1].made[0].batch, {"scent": "lavender essential oil"})
 
 
 @pytest.mark.parametrize("design", DESIGNS)

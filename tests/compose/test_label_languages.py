@@ -46,7 +46,7 @@ def parts(text: LabelText) -> list[str]:
 
 
 def labels_of(edition: Edition, recipe: str) -> list[list[str]]:
-    (plan,) = (plan for plan in plan_labels(edition.studio, edition.sheets[-1]) if plan.made.batch.recipe.key == recipe)
+    (plan,) = (plan for plan in plan_labels(edition.studio, edition.plans[-1]) if plan.made.batch.recipe.key == recipe)
     return [parts(text) for text in plan.texts]
 
 
@@ -92,7 +92,7 @@ def test_contents_that_are_weighed_later_have_room_in_both(edition: Edition) -> 
 
 def test_another_region_has_english_alone(tmp_path: Path) -> None:
     edition = read_edition(write_studio(tmp_path, **in_region("UK")))
-    for plan in plan_labels(edition.studio, edition.sheets[-1]):
+    for plan in plan_labels(edition.studio, edition.plans[-1]):
         assert all(" / " not in part for text in plan.texts for part in parts(text))
 
 
@@ -127,9 +127,9 @@ def test_a_recipe_without_its_french_has_no_labels(edition: Edition) -> None:
     studio = edition.studio
     bare = replace(studio.recipes["salts"], translations={})
     assert [key for key, _ in untranslated(bare, studio, studio.languages["French"])] == ["name", "directions", "storage", "label cautions"]
-    sheet = edition.sheets[-1]
+    sheet = edition.plans[-1]
     (salts,) = (one for one in sheet.made if one.batch.recipe.key == "salts")
-    batches = tuple(replace(planned, sheet=replace(planned.sheet, recipe=bare)) for planned in salts.batches)
+    batches = tuple(replace(planned, batch=replace(planned.batch, recipe=bare)) for planned in salts.batches)
     assert list(plan_labels(studio, replace(sheet, made=(salts,)))) != []
     without = replace(salts, batches=batches)
     assert list(plan_labels(studio, replace(sheet, made=(without,)))) == []
@@ -168,7 +168,7 @@ def test_the_example_studio_could_be_in_canada(site_in_canada: Outcome) -> None:
 def test_nothing_that_a_recipe_says_in_either_language_is_left_out(site_in_canada: Outcome) -> None:
     studio = replace(sure(site_in_canada.studio), typefaces=typefaces_of_labels())
     seen = set()
-    for sheet in site_in_canada.sheets:
+    for sheet in site_in_canada.plans:
         for plan in plan_labels(sure(studio), sheet):
             recipe = plan.made.batch.recipe
             seen.add(recipe.key)

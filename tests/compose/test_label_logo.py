@@ -89,7 +89,7 @@ def folder(tmp_path: Path) -> Path:
 def test_it_is_printed_with_the_name_as_its_text_alternative(folder: Path) -> None:
     edition = read_edition(folder)
     assert list(find_look_amiss(edition.studio)) == []
-    (document, *_) = composed("labels", edition, edition.sheets[-1])
+    (document, *_) = composed("labels", edition, edition.plans[-1])
     assert 'src="logo.svg" alt="Test studio"' in document.html
     page = pypdfium2.PdfDocument(press_one(document, folder, (LAYOUTS,)))[0].render(scale=2).to_pil().convert("RGB")
     red = sum(count for count, colour in sure(page.getcolors(1 << 24)) if colour == (255, 0, 0))

@@ -90,8 +90,8 @@ def test_every_region_has_one_height_for_each_size(stock: Studio) -> None:
 def test_the_type_of_a_label_is_as_high_as_the_law_of_its_region_asks(tmp_path: Path) -> None:
     for region, text in (("US", 1.5875), ("Canada", 1.6), ("EU", 1.2), ("UK", 1.2)):
         edition = read_edition(write_studio(tmp_path / region, **in_region(region)))
-        assert list(plan_labels(edition.studio, edition.sheets[-1]))
-        for plan in plan_labels(edition.studio, edition.sheets[-1]):
+        assert list(plan_labels(edition.studio, edition.plans[-1]))
+        for plan in plan_labels(edition.studio, edition.plans[-1]):
             assert sure(plan.laid_out).points >= rules_of(edition.studio, plan.made.batch, plan.filling).text
             assert sure(plan.laid_out).points * 25.4 / 72 * edition.studio.typefaces["regular"].small_o >= text - 1e-9
 
@@ -168,7 +168,7 @@ def test_warnings_that_are_prescribed(
     card = stock.ingredient(ingredient)
     assert card is not None, ingredient
     edition = read_edition(write_studio(tmp_path))
-    filled = edition.sheets[-1].made[0].batch
+    filled = edition.plans[-1].made[0].batch
     lines = (replace(filled.lines[0], ingredient=card),)
     sheet = replace(filled, product=edition.studio.products[product], lines=lines)
     studio = replace(edition.studio, profile=replace(edition.studio.profile, region=region))
@@ -182,7 +182,7 @@ def test_the_sign_of_an_open_jar_stands_where_no_date_does(tmp_path: Path, keeps
         "recipes__salts_yaml": FILES["recipes/salts.yaml"].replace("6 months", f"{keeps} months\nafter opening: {opened} year")
     }
     edition = read_edition(write_studio(tmp_path, **changed))
-    (plan, *_) = plan_labels(edition.studio, edition.sheets[-1])
+    (plan, *_) = plan_labels(edition.studio, edition.plans[-1])
     back = [run for paragraph in plan.texts[0].back for run in paragraph]
     signs = [(run.sign, after.text.replace("\u00a0", " ").strip()) for run, after in pairwise(back) if run.sign]
     assert signs == ([("open-jar", said)] if said else [])
@@ -195,7 +195,7 @@ def test_words_without_a_length_of_time_give_no_date() -> None:
 
 # SI 2006/659 reg. 8(3)(d) (read): up to 200 mL 3 mm, above 4 mm. 190 g of an oil of 0.92 g/mL are 206.5 mL.
 def test_what_is_declared_by_volume_is_judged_by_its_volume(edition: Edition) -> None:
-    filled = edition.sheets[-1].made[0].batch
+    filled = edition.plans[-1].made[0].batch
     oil = replace(filled.recipe, density=MeasuredDensity(Density(Fraction("0.92")), "weighed"))
     bottle, filling = replace(filled, recipe=oil), replace(filled.own, fill=replace(filled.own.fill, weight=grams(190)))
     studio = replace(edition.studio, profile=replace(edition.studio.profile, region="UK"))
@@ -210,7 +210,7 @@ def test_what_is_declared_by_volume_is_judged_by_its_volume(edition: Edition) ->
 
 
 def test_after_a_demonstration_of_soap_labels_get_the_code_of_the_earlier_batch_by_hand(edition: Edition) -> None:
-    sheet = edition.sheets[-1]
+    sheet = edition.plans[-1]
     salts, bar = sheet.made
     shown = replace(sheet, teaching=replace(sheet.teaching, format=Format.DEMO))
     assert code_words(sheet, bar).endswith("Write it on each pot; the labels bear it.")
@@ -223,7 +223,7 @@ def test_after_a_demonstration_of_soap_labels_get_the_code_of_the_earlier_batch_
 
 
 def test_two_classes_that_make_the_same_on_one_day_have_codes_of_their_own(edition: Edition) -> None:
-    sheet = edition.sheets[-1]
+    sheet = edition.plans[-1]
     second = replace(sheet.studio_class, key="second")
     studio = replace(edition.studio, classes={"first": sheet.studio_class, "second": second})
     codes = [batch_code(studio, one.key, sure(sheet.date).on, "bar", "2") for one in (sheet.studio_class, second)]

@@ -43,20 +43,20 @@ def studio(tmp_path_factory: pytest.TempPathFactory) -> Path:
 def edition(studio: Path) -> Edition:
     """Return the edition of which labels are printed: without the names of people."""
     read = read_edition(studio)
-    seen, _ = editions(read.studio, read.sheets, (), (LAYOUTS,), TODAY)
+    seen, _ = editions(read.studio, read.plans, (), (LAYOUTS,), TODAY)
     return seen
 
 
 @pytest.fixture(scope="module")
 def shared(edition: Edition) -> Labelled:
-    (labelled,) = LABELS.all(replace(edition, sheets=edition.sheets[-1:]))
+    (labelled,) = LABELS.all(replace(edition, plans=edition.plans[-1:]))
     return labelled
 
 
 def test_products_of_one_size_fill_the_same_sheets(edition: Edition, shared: Labelled) -> None:
     labels = sum(len(plan.jars) for plan in shared.of)
     assert len(shared.of) == 2 and len(shared.labels) == labels
-    (made,) = composed("labels", edition, edition.sheets[-1])
+    (made,) = composed("labels", edition, edition.plans[-1])
     pages = made.html.count('<div class="page">')
     assert pages == ceil(EACH * labels / CELLS) < sum(ceil(EACH * len(plan.jars) / CELLS) for plan in shared.of)
     assert made.path.endswith("--and-others.pdf")
@@ -72,7 +72,7 @@ def test_what_a_student_takes_home_lies_side_by_side_in_the_order_of_the_roster(
 
 
 def test_labels_of_another_size_have_sheets_of_their_own(edition: Edition) -> None:
-    salts, bar = plan_labels(edition.studio, edition.sheets[-1])
+    salts, bar = plan_labels(edition.studio, edition.plans[-1])
     assert len(on_shared_sheets([salts, bar])) == 1
     laid = bar.laid_out
     assert laid is not None
@@ -105,7 +105,7 @@ def labels_of(page: str) -> list[tuple[float, float]]:
 
 
 def test_one_students_labels_again_begin_where_those_of_the_date_ended(edition: Edition, shared: Labelled) -> None:
-    seen = replace(edition, sheets=edition.sheets[-1:])
+    seen = replace(edition, plans=edition.plans[-1:])
     (again,) = labels_again(seen, 2, None)
     taken = EACH * len(shared.labels)
     assert (
@@ -115,7 +115,7 @@ def test_one_students_labels_again_begin_where_those_of_the_date_ended(edition: 
     )
     first = labels_of(again.document.html)[0]
     assert first == pytest.approx(again.sheet.position(again.begins - 1), abs=0.01)
-    (whole,) = composed("labels", edition, edition.sheets[-1])
+    (whole,) = composed("labels", edition, edition.plans[-1])
     told = re.findall(r'<p class="holds".*?</p>', again.document.html, re.DOTALL)
     assert told and all(line in whole.html for line in told)
     (moved,) = labels_again(seen, 2, 4)

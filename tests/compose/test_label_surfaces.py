@@ -82,7 +82,7 @@ def plans(tmp_path: Path, measures: str) -> tuple[Studio, ClassPlan, LabelPlan]:
     recipe = FILES["recipes/salts.yaml"].replace("4 fl oz jar, weight: 113 g", "our jar, weight: 113 g, measured: one filled")
     shelf = f"our jar: {{capacity: 4 fl oz, shape: round lid, {measures}{MEASURES}"
     edition = read_edition(write_studio(tmp_path, recipes__salts_yaml=recipe, shelf__containers_yaml=shelf))
-    return edition.studio, edition.sheets[-1], next(plan_labels(edition.studio, edition.sheets[-1]))
+    return edition.studio, edition.plans[-1], next(plan_labels(edition.studio, edition.plans[-1]))
 
 
 def test_labels_of_the_size_of_the_container_come_first_and_a_tag_bears_what_a_lid_does_not(tmp_path: Path) -> None:
@@ -120,7 +120,7 @@ def test_a_front_on_the_container_has_its_back_on_a_tag_where_both_find_no_room(
     shelf = "our vial: {capacity: 10 mL, shape: cylinder, height: 55 mm, around: 60 mm, " + MEASURES
     recipe = FILES["recipes/salts.yaml"].replace("4 fl oz jar, weight: 113 g", "our vial, weight: 10 g, measured: one filled")
     edition = read_edition(write_studio(tmp_path, recipes__salts_yaml=recipe, shelf__containers_yaml=shelf))
-    laid = sure(next(plan_labels(edition.studio, edition.sheets[-1])).laid_out)
+    laid = sure(next(plan_labels(edition.studio, edition.plans[-1])).laid_out)
     assert laid.count == 1 and laid.stock.width.millimetres <= 30 and laid.stock.height.millimetres <= 55
     assert laid.back and laid.back.stock.hole is not None
 

@@ -30,7 +30,7 @@ def studio(folder: Path, *, own_names: bool, recipe: str = "") -> Edition:
 
 
 def salts(edition: Edition) -> LabelPlan:
-    return next(plan for plan in plan_labels(edition.studio, edition.sheets[-1]) if plan.made.batch.recipe.key == "salts")
+    return next(plan for plan in plan_labels(edition.studio, edition.plans[-1]) if plan.made.batch.recipe.key == "salts")
 
 
 @pytest.mark.parametrize(("recipe", "others"), [("", "linen"), ("\nlabel design: poster\n", "poster")])
@@ -46,11 +46,11 @@ def test_a_name_of_their_own_stands_on_their_label_alone(tmp_path: Path) -> None
     assert names[:EACH] == ["Sleepy salts"] * EACH and set(names[EACH:]) == {"Plain salts"}
     assert all(text.identity == "Bath salts" for text in salts(edition).texts)
     for kind in ("labels", "teacher's sheet", "class page", "tags", "bench cards", "dose cards"):
-        made = composed(kind, edition, edition.sheets[-1])
+        made = composed(kind, edition, edition.plans[-1])
         assert any("Sleepy" in one.html for one in made) is (kind == "labels"), kind
 
 
 def test_it_stands_nowhere_where_the_studio_does_not_allow_it(tmp_path: Path) -> None:
     edition = studio(tmp_path, own_names=False)
     assert {text.name for text in salts(edition).texts} == {"Plain salts"}
-    assert not any("Sleepy" in one.html for one in composed("labels", edition, edition.sheets[-1]))
+    assert not any("Sleepy" in one.html for one in composed("labels", edition, edition.plans[-1]))

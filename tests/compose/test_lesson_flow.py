@@ -28,7 +28,7 @@ def part(*blocks: CautionHere | Steps) -> Part:
 
 
 def flow_of(edition: Edition, number: int, *parts: Part) -> LessonFlow:
-    sheet = edition.sheets[0].made[number].batch
+    sheet = edition.plans[0].made[number].batch
     return compose_flow(edition.studio, [FlowSource(each, sheet) for each in parts], writer_of(edition, HERE, "classes/first"))
 
 
@@ -55,14 +55,14 @@ def test_a_caution_stands_before_the_first_step_of_each_part_that_names_its_ingr
 
 
 def test_steps_bear_the_letter_of_their_part(edition: Edition) -> None:
-    sheet = edition.sheets[0].made[1].batch
+    sheet = edition.plans[0].made[1].batch
     source = FlowSource(part(Steps((step(), step("lye"), step()))), sheet, letter="B")
     (lettered,) = compose_flow(edition.studio, [source], writer_of(edition, HERE, "classes/first")).parts
     assert [name for block in lettered.blocks if isinstance(block, StepRun) for name, _ in block.steps] == ["B1", "B2", "B3"]
 
 
 def test_in_brief_says_less_only_where_the_caution_has_fewer_words(edition: Edition) -> None:
-    sheet = edition.sheets[0].made[1].batch
+    sheet = edition.plans[0].made[1].batch
     source = FlowSource(part(Steps((step("lye"),))), sheet)
     writer = writer_of(edition, HERE, "classes/first")
     (whole,), (brief,) = (compose_flow(edition.studio, [source], writer, in_brief=brief).parts for brief in (False, True))
@@ -119,7 +119,7 @@ def test_a_phase_that_is_heated_far_enough_is_hot(edition: Edition) -> None:
     names = outline(flow)
     assert names.index("Hot water and hot phases scald") < names.index(2)
     lukewarm = replace(edition.studio, constants={"hot enough to burn": figures(71).in_use})
-    assert "hot" not in hazards_of_recipe(lukewarm, edition.sheets[0].made[0].batch)
+    assert "hot" not in hazards_of_recipe(lukewarm, edition.plans[0].made[0].batch)
 
 
 def test_amounts_are_filled_in(edition: Edition) -> None:

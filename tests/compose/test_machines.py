@@ -53,7 +53,7 @@ def placed(tmp_path_factory: pytest.TempPathFactory) -> Edition:
 
 
 def files_of(edition: Edition) -> dict[str, str]:
-    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), edition.today))
+    made = compose_documents(*editions(edition.studio, edition.plans, (), (LAYOUTS,), edition.today))
     return {f"{one.folder}/{one.path}": one.html for one in made.documents}
 
 

@@ -10,8 +10,8 @@ from builder.rules.naming import Unmeasured, meanings
 
 
 def batches(edition: Edition, number: int) -> tuple[WorkedBatch, WorkedBatch]:
-    made = edition.sheets[0].made[number]
-    return made.batch, made.home[0].sheet
+    made = edition.plans[0].made[number]
+    return made.batch, made.home[0].batch
 
 
 def plain(text: str) -> str:

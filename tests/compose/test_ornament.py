@@ -41,9 +41,9 @@ ALIKE = 0.95  # Two pictures that agree by more than this are taken for the same
 @cache
 def example() -> tuple[Studio, dict[str, WorkedBatch], list[tuple[WorkedBatch, WorkedBatch]]]:
     outcome = published.example()
-    made = [one for plan in outcome.sheets for one in plan.made]
+    made = [one for plan in outcome.plans for one in plan.made]
     batches = {one.batch.recipe.name: one.batch for one in made}
-    return sure(outcome.studio), batches, [(one.batch, home.sheet) for one in made for home in one.home]
+    return sure(outcome.studio), batches, [(one.batch, home.batch) for one in made for home in one.home]
 
 
 def portraits() -> dict[str, Portrait]:

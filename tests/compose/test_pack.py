@@ -25,7 +25,7 @@ PAGES = {
 
 
 def pack_of(edition: Edition, number: int = 0) -> tuple[Document, Joined]:
-    made = sure(PACK.make(edition, edition.sheets[number]))
+    made = sure(PACK.make(edition, edition.plans[number]))
     return made, sure(made.joined)
 
 
@@ -40,7 +40,7 @@ def counted(joined: Joined, pages: dict[str, int], own: int = 1) -> str:
 
 def test_the_page_of_counts_says_how_often_each_page_is_printed(edition: Edition) -> None:
     _, joined = pack_of(edition)
-    plan = edition.sheets[0]
+    plan = edition.plans[0]
     assert (plan.students, plan.groups, plan.staff) == (3, 2, (1, 1))
     html = counted(joined, PAGES)
     said = {row[-1]: row[:-1] for row in rows(html)}
@@ -74,7 +74,7 @@ def test_where_the_counts_take_two_pages_the_check_list_lies_behind_them(edition
 
 def test_every_sheet_of_the_pack_is_made_once_and_the_pack_lies_with_the_staff(edition: Edition, publication: Publication) -> None:
     there = {(document.folder, document.path) for document in publication.documents}
-    for number in range(len(edition.sheets)):
+    for number in range(len(edition.plans)):
         made, joined = pack_of(edition, number)
         assert made.folder is Folder.PRINT
         places = [(one.folder, one.path) for one in joined.sheets]
@@ -86,7 +86,7 @@ def test_every_sheet_of_the_pack_is_made_once_and_the_pack_lies_with_the_staff(e
 def test_of_several_home_sizes_it_says_that_nobody_knows_which(tmp_path: Path) -> None:
     two_sizes = FILES["classes/first/class.yaml"].replace("at home: [500 g]", "at home: [500 g, 1 kg]")
     edition = read_edition(write_studio(tmp_path, classes__first__class_yaml=two_sizes))
-    every = sheets_to_print(edition, edition.sheets[0])
+    every = sheets_to_print(edition, edition.plans[0])
     printed = [one.printed for one in every if "salts" in one.at.path and "take-home" in one.at.path]
     assert [(one.name, one.copies, one.said) for one in printed] == [
         ("Take-home sheet, plain salts: 500\u00a0g", (3,), "3 in all, by size as asked for"),
@@ -101,19 +101,19 @@ def test_where_everybody_on_the_roster_has_chosen_a_home_size_each_is_counted(tm
     studio = write_studio(tmp_path, classes__first__class_yaml=two_sizes)
     (studio / "classes/first/roster.csv").write_text(roster, encoding="utf-8")
     edition = read_edition(studio)
-    first, second = ([one.printed for one in sheets_to_print(edition, sheet) if "salts--" in one.at.path] for sheet in edition.sheets)
+    first, second = ([one.printed for one in sheets_to_print(edition, sheet) if "salts--" in one.at.path] for sheet in edition.plans)
     assert [(one.name, one.copies, one.said, one.line) for one in first] == [
         ("Take-home sheet, plain salts: 500\u00a0g", (1,), "", "Take-home sheet, plain salts: 1 of 500\u00a0g and 2 of 1\u00a0kg"),
         ("Take-home sheet, plain salts: 1\u00a0kg", (2,), "", ""),
     ]
-    students = edition.sheets[1].students
+    students = edition.plans[1].students
     assert [one.said for one in second] == [f"{students} in all, by size as asked for", f"of the same {students}"]
     # The counts stay on a plan without names, from which everything but the roster is made.
-    assert edition.sheets[0].without_names().sizes_at_home == ("1 KG", "1 kg", "500 g")
+    assert edition.plans[0].without_names().sizes_at_home == ("1 KG", "1 kg", "500 g")
 
 
 def test_the_roster_is_counted_and_not_in_the_file(edition: Edition) -> None:
-    plan = replace(edition.sheets[0], was_listed=True)
+    plan = replace(edition.plans[0], was_listed=True)
     packed = [one for one in sheets_to_print(edition, plan) if one.at.path.endswith("roster.pdf")]
     assert [(one.printed.name, one.printed.lies) for one in packed] == [("Roster, for the teacher alone", Lies.WITH_NAMES)]
     joined = sure(sure(PACK.make(edition, plan)).joined)
@@ -130,14 +130,14 @@ documents:
     with (studio / "studio.yaml").open("a", encoding="utf-8") as file:
         file.write(own)
     edition = read_edition(studio)
-    (chart,) = [one for one in sheets_to_print(edition, edition.sheets[0]) if one.printed.name == "wall chart"]
+    (chart,) = [one for one in sheets_to_print(edition, edition.plans[0]) if one.printed.name == "wall chart"]
     assert chart.printed.said == "2 for the wall" and chart.at.path.endswith("/wall-chart.pdf")
     (counts,) = [kind for kind in documents_of(edition.studio) if kind.name == "counts"]
-    assert sure(counts.make(edition, edition.sheets[0])).joined is None
+    assert sure(counts.make(edition, edition.plans[0])).joined is None
 
 
 def test_a_page_of_cards_that_ran_on_is_printed_as_often_as_that_page(edition: Edition) -> None:
-    plan = edition.sheets[0]
+    plan = edition.plans[0]
     (cards,) = [one for one in sheets_to_print(edition, plan) if one.at.path.endswith("bench-cards.pdf")]
     packed = replace(cards, printed=replace(cards.printed, copies=(3, 1)))
 

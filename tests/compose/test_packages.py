@@ -78,7 +78,7 @@ def test_a_package_has_one_label_and_what_is_left_its_own(tmp_path: Path) -> Non
     assert len(re.findall(r"2 jars, Net Wt 3\.98 oz \(113 g\) each, Total Net Wt 7\.97 oz \(226 g\)", page)) == 3 * 2 + 1
     assert len(re.findall("Batch: ", page)) == 3 * 2 + 2
     assert "Labels (one for a package of 2): 4 lavender essential oil, 4 no scent." in workings
-    sheet = next(one for one in edition.sheets if one.students == 3)
+    sheet = next(one for one in edition.plans if one.students == 3)
     product = product_json(sheet, "salts")
     assert [(one["chosen"]["scent"], one["units"], one["labels"], one["open"]) for one in product["labels"]] == [
         ("Lavender essential oil", 2, 4, 4), (None, 2, 3, 3), (None, 1, 1, 1)

@@ -44,7 +44,7 @@ def sheet(tmp_path: Path) -> Callable[..., WorkedBatch]:
     def sheet(preservative: str, more: str = "", **changed: str) -> WorkedBatch:
         recipe = LOTION.replace("PRESERVATIVE", preservative) + more
         files = {"recipes__lotion_yaml": recipe, "classes__first__class_yaml": CLASS, "classes__first__lesson_md": LESSON, **changed}
-        return read_edition(write_studio(tmp_path, **files)).sheets[0].made[0].batch
+        return read_edition(write_studio(tmp_path, **files)).plans[0].made[0].batch
 
     return sheet
 
@@ -64,6 +64,6 @@ def test_a_preservative_asks_for_it_where_nothing_was_measured(sheet: Callable[.
 
 
 def test_without_water_or_preservative_there_is_nothing_to_say(edition: Edition, sheet: Callable[..., WorkedBatch]) -> None:
-    salts, bar = edition.sheets[0].made
+    salts, bar = edition.plans[0].made
     assert ph_words(salts.batch) == ph_words(bar.batch) == ""
     assert ph_words(sheet("glycerin")) == ""

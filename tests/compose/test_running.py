@@ -43,7 +43,7 @@ def page(document: Document) -> str:
 
 
 def test_sentences_say_what_is_watched_done_chosen_filled_and_taken_home(edition: Edition) -> None:
-    sheet = edition.sheets[0]
+    sheet = edition.plans[0]
     assert plain(how_it_is_made(edition.studio, sheet)) == [
         "You make the plain salts with the others, in one pot for all.",
         "You watch the teacher make the plain bar, with every step explained.",
@@ -79,7 +79,7 @@ def test_the_teachers_sheet_says_why_and_who_watches_whom(document: Callable[[st
 def test_numbers_of_the_studios_own_stand_beside_those_that_they_take_the_place_of(tmp_path: Path) -> None:
     policy = "teaching policy:\n  any work of the hands: {students to a supervisor: 30}\n"
     folders = write_studio(tmp_path / "plain"), write_studio(tmp_path / "own", studio_yaml=FILES["studio.yaml"] + policy)
-    sheets = [read_edition(folder).sheets[0] for folder in folders]
+    sheets = [read_edition(folder).plans[0] for folder in folders]
     before, after = (next(rule for rule in one.supervision.rules if rule.key == "any work of the hands") for one in sheets)
     assert asks(after, 16).startswith("1 adult for 30 students")
     assert basis(after, 16) == f"the studio's own numbers, in place of: {asks(before, 16)}; {basis(before, 16)}"
@@ -87,7 +87,7 @@ def test_numbers_of_the_studios_own_stand_beside_those_that_they_take_the_place_
 
 
 def test_each_bench_stands_on_the_plan_once_and_apart_from_the_others(edition: Edition) -> None:
-    for sheet in edition.sheets:
+    for sheet in edition.plans:
         plan = view_seating(sheet)
         benches = [box for box in sure(plan).boxes if not box.strong]
         assert len(benches) == sheet.groups
@@ -123,7 +123,7 @@ You make two things.
 
 def test_what_is_weighed_ahead_into_cups_is_on_the_check_list_and_marked_on_the_bench_card(tmp_path: Path) -> None:
     edition = read_edition(write_studio(tmp_path, classes__first__lesson_md=CUPS))
-    sheet = edition.sheets[0]
+    sheet = edition.plans[0]
     groups = {group.title: plain(group.lines) for group in check_groups(edition, sheet, copies_to_print(edition, sheet))}
     (cups,) = [line for line in groups["Weigh ahead, and mark"] if "olive oil" in line]
     assert cups.startswith("2 cups of olive oil, ") and cups.endswith(" in each, marked with name and weight")
@@ -133,7 +133,7 @@ def test_what_is_weighed_ahead_into_cups_is_on_the_check_list_and_marked_on_the_
 
 
 def test_the_plan_shows_an_eyewash_only_where_a_rule_asks_for_one(edition: Edition) -> None:
-    sheet = edition.sheets[0]
+    sheet = edition.plans[0]
     assert "Sink and eyewash" in {text.words for text in sure(view_seating(sheet)).texts}
     without = view_seating(replace(sheet, preparation=replace(sheet.preparation, kit=("cloths",))))
     assert "Sink" in {text.words for text in sure(without).texts}
@@ -141,7 +141,7 @@ def test_the_plan_shows_an_eyewash_only_where_a_rule_asks_for_one(edition: Editi
 
 
 def test_the_check_list_is_in_the_order_of_doing_and_counts_the_sheets(edition: Edition) -> None:
-    sheet = edition.sheets[1]
+    sheet = edition.plans[1]
     groups = {group.title: plain(group.lines) for group in check_groups(edition, sheet, copies_to_print(edition, sheet))}
     assert list(groups) == [
         "Print", "Before the class, on the clock", "Set out, in all", "Weigh ahead, and mark", "On the demo table",
@@ -158,7 +158,7 @@ def test_the_check_list_is_in_the_order_of_doing_and_counts_the_sheets(edition: 
     for made in sheet.made:
         said = next(line for line in in_all if line.startswith(f"For {made.batch.recipe.name}: "))
         for one in made.needed:
-            weighings = [(each, w) for each in made.batches for w in each.sheet.grams.weighed if w.line.name == one.ingredient]
+            weighings = [(each, w) for each in made.batches for w in each.batch.grams.weighed if w.line.name == one.ingredient]
             whole = sum(each.copies * w.mass.grams for each, w in weighings)
             stands = Fraction(sure(re.search(rf"\b{re.escape(one.ingredient.lower())} ([\d.]+)\s?g", said.lower()))[1])
             assert whole <= stands < whole + 1
@@ -171,7 +171,7 @@ def test_the_check_list_is_in_the_order_of_doing_and_counts_the_sheets(edition: 
 def test_what_rests_is_done_days_before_and_nothing_is_weighed_twice(tmp_path: Path) -> None:
     lesson = FILES["classes/first/lesson.md"].replace("(ahead, 15 min, class only)", "(ahead, 2 days before, 15 min, class only)")
     edition = read_edition(write_studio(tmp_path, classes__first__lesson_md=lesson))
-    (row,) = ahead_rows(edition.sheets[0], "en_US")
+    (row,) = ahead_rows(edition.plans[0], "en_US")
     assert row.when.replace("\u00a0", " ") == "2 days before, Thursday, February 4, 2027"
 
 
@@ -194,7 +194,7 @@ def after(tmp_path_factory: pytest.TempPathFactory) -> Edition:
 
 # The class begins at 10:00 on Saturday, February 6 and lasts an hour, so that the staff go on at 11:00; two days later it is Monday.
 def test_what_staff_do_after_the_class_has_its_time_or_its_day(after: Edition) -> None:
-    sheet = after.sheets[0]
+    sheet = after.plans[0]
     rows = [(*plain([row.when]), row.title, *plain([row.minutes])) for row in after_rows(sheet, "en_US")]
     assert rows == [("11:00 AM", "Wash up", "20 min"), ("2 days later, Monday, February 8, 2027", "Turn it out", "30 min")]
     undated = replace(sheet, date=None)
@@ -209,7 +209,7 @@ def test_what_staff_do_after_the_class_has_its_time_or_its_day(after: Edition) -
 
 
 def test_what_comes_after_is_for_staff_and_for_home_and_for_nobody_at_the_bench(after: Edition) -> None:
-    made = compose_documents(*editions(after.studio, after.sheets, (), (LAYOUTS,), TODAY)).documents
+    made = compose_documents(*editions(after.studio, after.plans, (), (LAYOUTS,), TODAY)).documents
     texts = {document.path: page(document) for document in made}
     teacher = texts["first/2027-02-06/teacher.pdf"]
     assert "Wash up 11:00 AM, after, 20 min" in teacher
@@ -228,7 +228,7 @@ def test_what_comes_after_is_for_staff_and_for_home_and_for_nobody_at_the_bench(
 
 
 def test_what_comes_after_takes_no_time_of_the_class_and_decides_no_format(after: Edition, edition: Edition) -> None:
-    one, other = after.sheets[0], edition.sheets[0]
+    one, other = after.plans[0], edition.plans[0]
     assert [(timed.begins, timed.ends) for timed in one.timeline] == [(timed.begins, timed.ends) for timed in other.timeline]
     assert one.teaching == other.teaching
     assert one.supervision == other.supervision
@@ -240,7 +240,7 @@ def test_a_wait_stands_on_the_bar_only_for_what_nobody_fills(tmp_path: Path) -> 
         "## It sets (waiting, 30 min)\n\n## Talk (teacher, 10 min, in the wait)\n\n## Mix the salts (students, 10 min)",
     )
     edition = read_edition(write_studio(tmp_path, classes__first__lesson_md=lesson))
-    strip = time_strip(edition.sheets[0], clock_from(None, "en_US"))
+    strip = time_strip(edition.plans[0], clock_from(None, "en_US"))
     assert [(one.who, one.left, one.width) for one in sure(strip).segments] == [
         ("teacher", "0%", "33.333%"), ("waiting", "50%", "33.333%"), ("teacher", "33.333%", "16.667%"), ("students", "83.333%", "16.667%"),
     ]  # fmt: skip
@@ -249,7 +249,7 @@ def test_a_wait_stands_on_the_bar_only_for_what_nobody_fills(tmp_path: Path) -> 
 
 
 def test_a_caution_comes_back_whole_in_each_part(edition: Edition) -> None:
-    sheet = edition.sheets[0]
+    sheet = edition.plans[0]
     part = next(one for one in sheet.studio_class.lesson.parts if one.title == "Watch the lye")
     sources = [FlowSource(part, sheet.made[1].batch), FlowSource(part, sheet.made[1].batch)]
     writer = writer_of(edition, Address(Folder.PRINT, "steps.pdf"), "classes/first")
@@ -267,7 +267,7 @@ def test_bench_cards_name_what_can_maim_in_a_line(document: Callable[[str], str]
 
 
 def test_the_plan_tells_format_supervision_and_clock(edition: Edition) -> None:
-    text = "\n".join(plan_lines(edition.studio, edition.sheets[1]))
+    text = "\n".join(plan_lines(edition.studio, edition.plans[1]))
     for words in (
         "For this format speaks",
         "Supervision: 5 students come. 2 adults can watch",
@@ -302,7 +302,7 @@ def locked_away(edition: Edition, sheet: ClassPlan) -> list[str]:
 
 
 def test_what_is_locked_away_is_what_the_class_has(edition: Edition) -> None:
-    sheet = edition.sheets[1]
+    sheet = edition.plans[1]
     salts, bar = ([one for one in sheet.made if bool(one.batch.recipe.lye) is has_lye] for has_lye in (False, True))
     assert salts and bar
     assert locked_away(edition, sheet) == ["Lye and scent oils locked away"]

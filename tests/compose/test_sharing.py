@@ -32,7 +32,7 @@ SQUARE = Shape(((0.1, 0.1), (0.9, 0.1), (0.9, 0.9), (0.1, 0.9)), "#ff0000")
 def placed(tmp_path_factory: pytest.TempPathFactory) -> Publication:
     text = FILES["studio.yaml"].replace("region: US\n", PLACE)
     edition = read_edition(write_studio(tmp_path_factory.mktemp("studio"), studio_yaml=text))
-    return compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY))
+    return compose_documents(*editions(edition.studio, edition.plans, (), (LAYOUTS,), TODAY))
 
 
 def meta(publication: Publication, path: str) -> dict[str, str]:
@@ -60,7 +60,7 @@ def test_each_page_names_a_picture_that_is_made(placed: Publication) -> None:
 
 @pytest.mark.long
 def test_without_a_public_address_there_is_none(edition: Edition) -> None:
-    publication = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY))
+    publication = compose_documents(*editions(edition.studio, edition.plans, (), (LAYOUTS,), TODAY))
     assert publication.drawn == ()
     assert "og:image" not in meta(publication, "index.html")
 
@@ -106,6 +106,6 @@ def test_letters_that_our_fonts_lack_are_not_drawn(tmp_path: Path) -> None:
     lesson_of = FILES["classes/first/class.yaml"].replace("title: The first class", "title: סבון")
     edition = read_edition(write_studio(tmp_path, studio_yaml=text, classes__first__class_yaml=lesson_of))
     letters = frozenset(map(ord, " ')(-.,abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"))
-    publication = compose_documents(*editions(replace(edition.studio, letters=letters), edition.sheets, (), (LAYOUTS,), TODAY))
+    publication = compose_documents(*editions(replace(edition.studio, letters=letters), edition.plans, (), (LAYOUTS,), TODAY))
     assert [one.path for one in publication.drawn] == ["sharing.png"]
     assert meta(publication, "classes/first.html")["og:image"] == "https://test.example/soap/sharing.png", "the studio's own stands for it"

@@ -53,8 +53,8 @@ class Studio:
         self.findings: tuple[Finding, ...] = found.findings
         self.speaks = studio.speaks.name
         with speaking(studio.speaks.messages):
-            shopping = reckon_shopping(studio, found.sheets, Period(TODAY), today=TODAY)
-            made = compose_documents(*editions(studio, found.sheets, found.findings, (LAYOUTS,), TODAY, shopping=shopping, held=found.held))
+            shopping = reckon_shopping(studio, found.plans, Period(TODAY), today=TODAY)
+            made = compose_documents(*editions(studio, found.plans, found.findings, (LAYOUTS,), TODAY, shopping=shopping, held=found.held))
         # What laws, standards and handbooks are called, and where something stands in them, is theirs.
         figures = [one.in_use for card in studio.ingredients.values() for one in card.figures.values()]
         figures += studio.constants.values()

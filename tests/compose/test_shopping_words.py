@@ -35,7 +35,7 @@ STOCK = """
 def shopped(tmp_path_factory: pytest.TempPathFactory) -> tuple[Edition, Shopping, ShopList]:
     folder = write_studio(tmp_path_factory.mktemp("shop"), shelf__supplies_yaml=SUPPLIES, inventory_yaml=STOCK)
     edition = read_edition(folder)
-    shopping = reckon_shopping(edition.studio, edition.sheets, Period(TODAY), today=TODAY, held_back=("other",))
+    shopping = reckon_shopping(edition.studio, edition.plans, Period(TODAY), today=TODAY, held_back=("other",))
     return edition, shopping, plainly(shop_list(edition.studio, shopping))
 
 
@@ -76,7 +76,7 @@ def test_what_is_there_is_not_bought_and_what_has_no_price_is_named(shopped: tup
 
 def test_where_no_price_is_known_at_all_the_list_says_so_once(tmp_path: Path) -> None:
     edition = read_edition(write_studio(tmp_path))
-    shopping = reckon_shopping(edition.studio, edition.sheets, Period(TODAY), today=TODAY)
+    shopping = reckon_shopping(edition.studio, edition.plans, Period(TODAY), today=TODAY)
     listed = plainly(shop_list(edition.studio, shopping))
     assert {listed.total, *(group.price for group in listed.groups)} == {"no price known"}
     assert not [note for note in listed.notes if note.startswith("No price known: ")]
@@ -106,7 +106,7 @@ def test_what_does_not_keep_is_bought_later(shopped: tuple[Edition, Shopping, Sh
 
 def test_the_list_and_the_stock_stay_in_the_studio(shopped: tuple[Edition, Shopping, ShopList]) -> None:
     edition, shopping, _ = shopped
-    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY, shopping=shopping)).documents
+    made = compose_documents(*editions(edition.studio, edition.plans, (), (LAYOUTS,), TODAY, shopping=shopping)).documents
     assert {document.path for document in made if document.path.startswith("shopping")} == {"shopping.html", "shopping.pdf"}
     telling = [document for document in made if "4,321.09" in document.html or "777" in document.html or "In stock" in document.html]
     assert telling
@@ -115,8 +115,8 @@ def test_the_list_and_the_stock_stay_in_the_studio(shopped: tuple[Edition, Shopp
 
 def test_without_a_date_to_shop_for_there_is_no_document(shopped: tuple[Edition, Shopping, ShopList]) -> None:
     edition, _, _ = shopped
-    never = reckon_shopping(edition.studio, edition.sheets, Period(date(2028, 1, 1)), today=TODAY)
-    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY, shopping=never)).documents
+    never = reckon_shopping(edition.studio, edition.plans, Period(date(2028, 1, 1)), today=TODAY)
+    made = compose_documents(*editions(edition.studio, edition.plans, (), (LAYOUTS,), TODAY, shopping=never)).documents
     assert not [document for document in made if "shopping" in document.path]
 
 

@@ -41,7 +41,7 @@ def edition(tmp_path_factory: pytest.TempPathFactory) -> Edition:
 @pytest.fixture(scope="module")
 def documents(edition: Edition) -> list[Document]:
     with speaking(edition.studio.speaks.messages):
-        made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY))
+        made = compose_documents(*editions(edition.studio, edition.plans, (), (LAYOUTS,), TODAY))
     return [one for one in made.documents if one.folder is Folder.SITE and not one.path.endswith((".pdf", ".css"))]
 
 

@@ -82,7 +82,7 @@ def test_all_of_the_surface_counts(shape: str, outside: Mapping[str, Any], squar
 
 def test_the_list_alone_gets_smaller_as_little_as_does_and_never_below_its_height(tmp_path: Path) -> None:
     edition = balm(tmp_path)
-    studio, sheet = edition.studio, edition.sheets[-1]
+    studio, sheet = edition.studio, edition.plans[-1]
     plan = next(plan_labels(studio, sheet))
     laid, ordinary = plan.laid_out, rules_of(studio, plan.made.batch, plan.filling)
     assert laid is not None and laid.stock.name == "tube sheet"
@@ -102,8 +102,8 @@ def test_on_a_larger_tube_or_elsewhere_the_list_stays_as_high_as_other_text(tmp_
     tall = balm(tmp_path / "tall", height="160")
     europe = balm(tmp_path / "europe", region="EU")
     for edition in (tall, europe):
-        plan = next(plan_labels(edition.studio, edition.sheets[-1]))
+        plan = next(plan_labels(edition.studio, edition.plans[-1]))
         assert list(smaller_rules(edition.studio, plan.made.batch, plan.filling)) == []
-    packed = next(plan_labels(tall.studio, tall.sheets[-1]))
+    packed = next(plan_labels(tall.studio, tall.plans[-1]))
     several = replace(packed.filling, fill=replace(packed.filling.fill, units=2))
     assert list(smaller_rules(tall.studio, packed.made.batch, several)) == []

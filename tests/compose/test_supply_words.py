@@ -37,7 +37,7 @@ COST_WORDS = ("To buy", "What it costs", "Materials", "no price", "by the amount
 
 def compose(folder: Path, **changed: Any) -> tuple[Edition, dict[str, str]]:
     edition = read_edition(write_studio(folder, shelf__supplies_yaml=SUPPLIES, **changed))
-    made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY))
+    made = compose_documents(*editions(edition.studio, edition.plans, (), (LAYOUTS,), TODAY))
     return edition, {f"{document.folder}/{document.path}": document.html.replace("\u00a0", " ") for document in made.documents}
 
 
@@ -109,16 +109,16 @@ def test_the_sheet_of_costs_says_what_to_buy(supplied: tuple[Edition, Mapping[st
     assert re.search(r"4 fl oz jar</th><td>6</td><td>1 × pack of 12</td>", text)
     assert "No price known: glycerin, olive oil, sodium hydroxide" in text
     assert re.search(r"Materials in all</th><td>at least \$", text)
-    cost = edition.sheets[0].cost
+    cost = edition.plans[0].cost
     assert f"at least {money(sure(cost).total, 'USD', 'en_US')}" in text
 
 
 # 406.8 g of sea salt at 20 g a stroke are 20.3 strokes; at home another pump stands, so that a weight is written.
 def test_strokes_in_braces(supplied: tuple[Edition, Mapping[str, str]]) -> None:
     edition, documents = supplied
-    made = edition.sheets[0].made[0]
+    made = edition.plans[0].made[0]
     assert class_amount(edition.studio, made.batch, Name("Sea salt strokes")).replace("\u00a0", " ") == "20 strokes (about 400 g)"
-    at_home = [home_amount(edition.studio, made.home[0].sheet, Name(name)) for name in ("sea salt strokes", "sea salt")]
+    at_home = [home_amount(edition.studio, made.home[0].batch, Name(name)) for name in ("sea salt strokes", "sea salt")]
     assert at_home[0] == at_home[1]
     with pytest.raises(KeyError):
         class_amount(edition.studio, made.batch, Name("glycerin strokes"))
@@ -145,7 +145,7 @@ def test_money_is_rounded_once_half_to_even(value: str, currency: str, locale: s
 
 def test_the_json_of_a_cost_loses_nothing(supplied: tuple[Edition, Mapping[str, str]]) -> None:
     edition, _ = supplied
-    cost = edition.sheets[0].cost
+    cost = edition.plans[0].cost
     told = json.loads(json.dumps(cost_json(sure(cost))))
     assert Fraction(told["total"]["exact"]) == sure(cost).total
     parts = ("ingredients", "choices at most", "containers", "used up")

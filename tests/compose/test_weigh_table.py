@@ -20,7 +20,7 @@ def number(cell: str, unit: str) -> Fraction:
 
 
 def test_ounces_are_those_of_the_scale_and_agree_with_the_grams() -> None:
-    home = at(LOTION, 6).made[0].home[0].sheet
+    home = at(LOTION, 6).made[0].home[0].batch
     grams_scale, ounce_scale = home.columns
     assert (grams_scale.unit, ounce_scale.unit) == ("g", "oz")
     rows = batch_table(home, "").rows
@@ -37,7 +37,7 @@ def test_ounces_are_those_of_the_scale_and_agree_with_the_grams() -> None:
 # The most that a scale holds is with the vessel. More than that at once is told of; half of it leaves room for one.
 def test_what_is_too_much_for_a_scale_at_once_is_weighed_a_cup_each() -> None:
     told = set()
-    for batch in (home.sheet for made in at(STUDIO.classes["soap-lab-in-pairs"], 8).made for home in made.home):
+    for batch in (home.batch for made in at(STUDIO.classes["soap-lab-in-pairs"], 8).made for home in made.home):
         notes = batch_table(batch, "").notes
         for group in home_table(STUDIO, batch, ()).groups:
             (phase,) = (one for one in {line.phase for line in batch.lines} if sentence(one) == group.title)
@@ -54,7 +54,7 @@ def test_what_is_too_much_for_a_scale_at_once_is_weighed_a_cup_each() -> None:
 
 
 def test_large_print_has_no_column_of_scales_and_names_the_other_one_behind_what_is_weighed_on_it() -> None:
-    home = at(LOTION, 6).made[0].home[-1].sheet
+    home = at(LOTION, 6).made[0].home[-1].batch
     rows, large = (
         [row for group in home_table(STUDIO, home, (), in_large_print=one).groups for row in group.rows] for one in (False, True)
     )

@@ -10,7 +10,7 @@ from tests.published import edition
 
 def said(class_key: str, day: str, title: str) -> list[str]:
     (plan,) = (
-        one for one in edition().sheets if one.studio_class.key == class_key and one.date and one.date.on.date() == date.fromisoformat(day)
+        one for one in edition().plans if one.studio_class.key == class_key and one.date and one.date.on.date() == date.fromisoformat(day)
     )
     (part,) = (timed.part for timed in plan.timeline if timed.part.title == title)
     return [line.replace("\u00a0", " ") for line in weighed_in(plan, part)]

@@ -110,14 +110,14 @@ def example() -> Edition:
 @pytest.mark.long(sample=True)
 def test_of_the_example_all_documents_agree(example: Edition) -> None:
     """Of the first date of each class, with `--long` of all of them."""
-    first = {sheet.studio_class.key: sheet for sheet in reversed(example.sheets)}
-    for sheet in example.sheets if LONG in os.environ else first.values():
+    first = {sheet.studio_class.key: sheet for sheet in reversed(example.plans)}
+    for sheet in example.plans if LONG in os.environ else first.values():
         agree(example, sheet)
 
 
 @pytest.mark.parametrize("key", MADE_UP)
 def test_of_made_up_classes_all_documents_agree(made_up: Edition, key: str) -> None:
-    sheets = [sheet for sheet in made_up.sheets if sheet.studio_class.key == key]
+    sheets = [sheet for sheet in made_up.plans if sheet.studio_class.key == key]
     assert len(sheets) == 2 and all(sheet.weighing.tasks for sheet in sheets)
     for sheet in sheets:
         agree(made_up, sheet)

@@ -92,7 +92,7 @@ def _letters(page: pypdfium2.PdfPage) -> Iterator[Letter]:
 @cache
 def example() -> Edition:
     outcome = published.example()
-    seen, _ = editions(sure(outcome.studio), outcome.sheets, outcome.findings, (LAYOUTS,), date(2027, 1, 2), held=outcome.held)
+    seen, _ = editions(sure(outcome.studio), outcome.plans, outcome.findings, (LAYOUTS,), date(2027, 1, 2), held=outcome.held)
     return seen
 
 
@@ -100,12 +100,12 @@ def example() -> Edition:
 def labels_of(recipe: str, design: str) -> tuple[Labelled, list[Letter]]:
     """Return the labels of the first date on which a product is made, and the letters of their first page; with a design, of that one."""
     edition = example()
-    sheet = next(one for one in edition.sheets for made in one.made if made.batch.recipe.key == recipe)
+    sheet = next(one for one in edition.plans for made in one.made if made.batch.recipe.key == recipe)
     if design:
         of_class = replace(sheet.studio_class, labels=replace(sheet.studio_class.labels, design=design, to_colour=False))
         made = tuple(_undesigned(one) for one in sheet.made)
         sheet = replace(sheet, studio_class=of_class, made=made)
-    seen = replace(edition, sheets=(sheet,))
+    seen = replace(edition, plans=(sheet,))
     labelled = next(one for one in LABELS.all(seen) if any(plan.made.batch.recipe.key == recipe for plan in one.of))
     document: Document = sure(KINDS["labels"].make(seen, labelled))
     return labelled, letters_of(press_one(document, EXAMPLE, (LAYOUTS,)))
@@ -114,7 +114,7 @@ def labels_of(recipe: str, design: str) -> tuple[Labelled, list[Letter]]:
 def _undesigned(made: MadeProduct) -> MadeProduct:
     recipe = replace(made.batch.recipe, label_design="")
     containers = tuple(replace(one, jars=tuple(replace(jar, design="") for jar in one.jars)) for one in made.containers)
-    batches = tuple(replace(one, sheet=replace(one.sheet, recipe=recipe)) for one in made.batches)
+    batches = tuple(replace(one, batch=replace(one.batch, recipe=recipe)) for one in made.batches)
     return replace(made, batches=batches, containers=containers)
 
 

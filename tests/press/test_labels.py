@@ -229,7 +229,7 @@ def test_text_that_runs_over_its_edge_is_told(engine: Engine, edition: Edition) 
 @pytest.mark.long
 def test_labels_to_colour_tags_and_the_test_page_can_be_read_by_everyone(engine: Engine, edition: Edition) -> None:
     colouring = wishing(edition, to_colour=True)
-    sheet = colouring.sheets[-1]
+    sheet = colouring.plans[-1]
     for document in (one for name in ("labels", "tags", "label test page") for one in composed(name, colouring, sheet)):
         pressed = engine.press(document)
         assert pressed.warnings == ()
@@ -246,18 +246,18 @@ def alternatives(elements: Sequence[dict[str, Any]]) -> Iterator[str]:
 
 def test_the_code_on_a_tag_leads_to_the_page_of_the_class(engine: Engine, edition: Edition) -> None:
     colouring = wishing(edition, to_colour=True)
-    (tags,) = composed("tags", colouring, colouring.sheets[-1])
+    (tags,) = composed("tags", colouring, colouring.plans[-1])
     sheet = engine.press(tags)
     page = pypdfium2.PdfDocument(sheet.pdf)[1]
     for dots in (300, 150):
         codes = zxingcpp.read_barcodes(page.render(scale=dots / 72).to_pil())
         assert {code.text for code in codes} == {"https://test.example/classes/first.html"}, dots
-        assert len(codes) == colouring.sheets[-1].students
+        assert len(codes) == colouring.plans[-1].students
         for code in codes:
             assert (code.position.top_right.x - code.position.top_left.x) / dots * 25.4 >= 15
     with pdfplumber.open(io.BytesIO(sheet.pdf)) as read:
         told = [one for one in alternatives(read.structure_tree) if "test.example/classes/first.html" in one]
-    assert len(told) == colouring.sheets[-1].students
+    assert len(told) == colouring.plans[-1].students
     assert "test.example/classes/first.html" in page.get_textpage().get_text_range().replace("\r\n", "")
 
 
@@ -265,7 +265,7 @@ def test_the_code_on_a_tag_leads_to_the_page_of_the_class(engine: Engine, editio
     "title", ["Bar-and-balm-and-bath-tea-and-lotion-in-an-afternoon", pytest.param("Soap and " * 20 + "tea", marks=pytest.mark.long)]
 )
 def test_a_tag_says_all_that_it_has_to_and_nothing_runs_into_the_code(engine: Engine, edition: Edition, title: str) -> None:
-    sheet = edition.sheets[-1]
+    sheet = edition.plans[-1]
     long = replace(sheet, studio_class=replace(sheet.studio_class, title=title))
     wanting = wishing(edition, tags=True)
     profile = replace(wanting.studio.profile, public_address="https://a-studio-with-a-name-that-is-long-without-need.example")
@@ -289,7 +289,7 @@ def test_each_back_of_a_tag_lies_behind_its_front(edition: Edition) -> None:
     lopsided = replace(stock, left=Length(Fraction(9)), across=Length(Fraction(3)), columns=3, rows=1, width=Length(Fraction(60)))
     wanting = wishing(edition, tags=True)
     studio = replace(wanting.studio, label_sheets={"lopsided": lopsided})
-    (tags,) = composed("tags", replace(wanting, studio=studio), wanting.sheets[-1])
+    (tags,) = composed("tags", replace(wanting, studio=studio), wanting.plans[-1])
     pages = tags.html.split('<div class="page">')[1:]
     assert len(pages) == 4
     for front, back in zip(pages[::2], pages[1::2], strict=True):
@@ -305,13 +305,13 @@ our small tags: {paper: letter, columns: 4, rows: 4, width: 20 mm, height: 40 mm
 """
     edition = read_edition(write_studio(tmp_path, shelf__label_sheets_yaml=own))
     assert edition.studio.label_sheets["whole page"].position(0) == (0, 0)
-    (tags,) = composed("tags", wishing(edition, tags=True), edition.sheets[-1])
+    (tags,) = composed("tags", wishing(edition, tags=True), edition.plans[-1])
     assert "width:63.5000mm;height:127.0000mm" in tags.html
 
 
 def test_tags_come_with_labels_to_colour_in_or_when_they_are_asked_for(edition: Edition) -> None:
     for wishes, made in (({"to_colour": True}, 1), ({"tags": True}, 1), ({"to_colour": True, "tags": False}, 0), ({}, 0)):
-        assert len(composed("tags", wishing(edition, **wishes), edition.sheets[-1])) == made
+        assert len(composed("tags", wishing(edition, **wishes), edition.plans[-1])) == made
 
 
 def test_labels_are_printed_at_their_size(engine: Engine, edition: Edition) -> None:

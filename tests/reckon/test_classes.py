@@ -30,8 +30,8 @@ def lotion(students: int, group_size: int = 1, **make: Any) -> ClassPlan:
 
 
 def people_size(one: PlannedBatch) -> PeopleSize:
-    assert isinstance(one.sheet.size, PeopleSize)
-    return one.sheet.size
+    assert isinstance(one.batch.size, PeopleSize)
+    return one.batch.size
 
 
 def test_the_studio_is_sound() -> None:
@@ -53,7 +53,7 @@ def test_who_makes_which_batch(batch_for: BatchFor, students: int, size: int, sp
     batches = sheet.made[0].batches
     assert [(one.purpose, people_size(one).counts[0][1], one.copies) for one in batches] == plan
     assert sheet.made[0].containers[0].in_all == students + spare
-    assert sum(one.copies * one.sheet.own.portions.yields for one in batches) >= sheet.made[0].containers[0].in_all
+    assert sum(one.copies * one.batch.own.portions.yields for one in batches) >= sheet.made[0].containers[0].in_all
 
 
 def test_the_last_group_may_be_smaller() -> None:
@@ -68,16 +68,16 @@ def test_the_last_group_may_be_smaller() -> None:
 def test_every_container_of_the_groups_is_accounted_for(students: int, group_size: int) -> None:
     sheet = lotion(students, group_size, batch_for=BatchFor.GROUP, each_student=2, spare=0)
     (group,) = sheet.made[0].batches
-    assert group.sheet.own.portions.yields * group.copies == sheet.made[0].containers[0].in_all + sheet.unclaimed(2)
+    assert group.batch.own.portions.yields * group.copies == sheet.made[0].containers[0].in_all + sheet.unclaimed(2)
 
 
 def test_what_is_needed_is_what_all_batches_weigh() -> None:
     made = lotion(9, 2, batch_for=BatchFor.GROUP, spare=2, demo=grams(50), left_in_the_pot=grams(20)).made[0]
     for need in made.needed:
-        weighed = [w.mass * one.copies for one in made.batches for w in one.sheet.grams.weighed if w.line.name == need.ingredient]
+        weighed = [w.mass * one.copies for one in made.batches for w in one.batch.grams.weighed if w.line.name == need.ingredient]
         assert need.mass == sum_masses(weighed)
     total = sum_masses(need.mass for need in made.needed)
-    assert total == sum_masses(one.sheet.grams.total * one.copies for one in made.batches)
+    assert total == sum_masses(one.batch.grams.total * one.copies for one in made.batches)
     assert people_size(made.batches[1]).demo == grams(50)
 
 
@@ -118,7 +118,7 @@ def test_ready_mixed_lye_for_all_batches_is_mixed_from_solid() -> None:
     made = ready_mixed()
     (ahead,) = made.ready_mixed
     ((_, solid),), ((_, water),) = ahead.alkalis, ahead.liquids
-    solution = sum_masses(w.mass * one.copies for one in made.batches for w in one.sheet.grams.weighed if w.line.role is Role.ALKALI)
+    solution = sum_masses(w.mass * one.copies for one in made.batches for w in one.batch.grams.weighed if w.line.role is Role.ALKALI)
     assert ahead.times == 1  # One vessel for all batches.
     assert ahead.solution == solid + water
     assert abs(ahead.solution.grams - solution.grams * Fraction("1.1")) <= Fraction("0.05")
@@ -130,7 +130,7 @@ def test_ready_mixed_lye_for_all_batches_is_mixed_from_solid() -> None:
 
 
 def test_at_home_the_lye_is_mixed_from_the_solid() -> None:
-    home = ready_mixed().home[0].sheet
+    home = ready_mixed().home[0].batch
     assert [line.strength for line in home.lines if line.role is Role.ALKALI] == [None]
     assert sure(home.grams.lye).concentration == pytest.approx(0.33, abs=0.001)
     assert [column.unit for column in home.columns] == ["g", "oz"]
@@ -138,7 +138,7 @@ def test_at_home_the_lye_is_mixed_from_the_solid() -> None:
 
 # Grams and ounces are two weighings of one batch: what is rounded differs, what is meant does not.
 def test_the_unit_system_does_not_change_the_superfat() -> None:
-    for column in ready_mixed().home[0].sheet.columns:
+    for column in ready_mixed().home[0].batch.columns:
         assert float(sure(column.lye).superfat) == pytest.approx(0.08, abs=0.003)
 
 

@@ -278,8 +278,8 @@ def is_maximal(sheet: WorkedBatch, judge: Judge, wish: Mapping[str, Fraction]) -
 def example() -> tuple[Studio, list[tuple[WorkedBatch, Rules]]]:
     outcome, found = published.example(), {}
     studio = sure(outcome.studio)
-    for sheet in outcome.sheets:
-        for batch in (*(p.sheet for made in sheet.made for p in made.batches), *(h.sheet for made in sheet.made for h in made.home)):
+    for sheet in outcome.plans:
+        for batch in (*(p.batch for made in sheet.made for p in made.batches), *(h.batch for made in sheet.made for h in made.home)):
             if batch.own.doses:
                 found[batch.recipe.key, batch.own.doses] = (batch, studio.rules(sheet.studio_class.youngest))
     return studio, list(found.values())

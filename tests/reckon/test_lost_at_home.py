@@ -35,4 +35,4 @@ def test_what_is_lost_at_home_follows_the_pot_of_class(batch_for: BatchFor, spar
         "left_in_each_cup": grams(0),
     }
     (home,) = class_of(3, group_size=2, **plan).made[0].home
-    assert home.sheet.size == TotalSize(grams(250), Lost(grams(left), grams(0)))
+    assert home.batch.size == TotalSize(grams(250), Lost(grams(left), grams(0)))

@@ -13,8 +13,7 @@ from builder.model.recipe.size import OilsSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.reckon.lye.equivalents import acid_equivalents, water_in
 from builder.reckon.lye.lye import purity_of
-from builder.reckon.lye.soap import parts_of
-from tests.making import KOH, card, cards, fat, grams, lye, scale, share, soap, sure, worked
+from tests.making import KOH, card, cards, fat, grams, lye, parts_of, scale, share, soap, sure, worked
 
 BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, DeclaredBy.WEIGHT)
 

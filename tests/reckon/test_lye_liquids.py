@@ -13,8 +13,7 @@ from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.recipe import DividedBy, LyeLiquid, LyePlan, WaterBy
 from builder.model.recipe.size import OilsSize
 from builder.model.recipe.worked_batch import WorkedBatch
-from builder.reckon.lye.soap import parts_of
-from tests.making import card, cards, fat, grams, lye, scale, share, soap, sure, worked
+from tests.making import card, cards, fat, grams, lye, parts_of, scale, share, soap, sure, worked
 
 BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, DeclaredBy.WEIGHT)
 FINE = [scale("0.0001")]
@@ -59,9 +58,9 @@ def test_the_lye_of_a_sour_liquid_keeps_its_stated_strength() -> None:
 # 1 g of acetic acid gives 82.034 / 60.052 = 1.36605 g of sodium acetate (computed from atomic weights); its water is water.
 def test_vinegar_becomes_acetate_and_water() -> None:
     sheet = batch(lye(superfat=5), {"vinegar": 10})
-    name, mass = sure(sheet.soap).salts[0]
-    assert name == "vinegar"
-    assert float(mass.grams) == pytest.approx(100 * 0.05 * 1.36605, abs=0.001)
+    salt = sure(sheet.soap).salts[0]
+    assert salt.ingredient.name == "vinegar"
+    assert float(salt.salt.grams) == pytest.approx(100 * 0.05 * 1.36605, abs=0.001)
     of_acid = 100 * 0.05 / 60.052 * 18.0153
     assert float((sure(sheet.soap).water - sheet.grams.lye_water).grams) == pytest.approx(95 + of_acid, abs=0.001)
 
@@ -72,7 +71,9 @@ def test_the_water_of_a_milk_is_water_and_the_rest_stays() -> None:
     later = sum(w.mass.grams for w in sheet.grams.weighed if w.line.ingredient is MILK and w.line.phase == "after the lye")
     plain = sum(w.mass.grams for w in sheet.grams.weighed if w.line.ingredient.name == "water")
     assert float(sure(sheet.soap).water.grams) == pytest.approx(float(plain + (in_lye + later) * Fraction(87, 100)))
-    assert sum(float(mass.grams) for name, mass in sure(sheet.soap).others if name == "milk") == pytest.approx(float(in_lye + later) * 0.13)
+    assert sum(float(mass.grams) for card, mass in sure(sheet.soap).others if card.name == "milk") == pytest.approx(
+        float(in_lye + later) * 0.13
+    )
     assert float(sure(sheet.grams.lye).water_beside.grams) == pytest.approx(float(later) * 0.87)
 
 

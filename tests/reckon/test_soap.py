@@ -15,8 +15,7 @@ from builder.model.recipe.recipe import AmountsAs, Cure, LyeLiquid, LyePlan, Wat
 from builder.model.recipe.size import OilsSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Scale
-from builder.reckon.lye.soap import parts_of
-from tests.making import KOH, NAOH, Number, card, cards, fat, grams, lye, phase, recipe, scale, share, soap, sure, worked
+from tests.making import KOH, NAOH, Number, card, cards, fat, grams, lye, parts_of, phase, recipe, scale, share, soap, sure, worked
 
 BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, DeclaredBy.WEIGHT)
 FINE = [scale("0.0001")]
@@ -68,9 +67,9 @@ def test_a_fatty_acid_frees_water_and_no_glycerol() -> None:
 def test_citric_acid_becomes_citrate() -> None:
     citric = card("citric acid", CountsAs.ACID, molar_mass="192.124", protons=3, purity=100)
     made = batch({"fat": 100}, lye(superfat=5), fat("fat", 190), citric, extra={"citric acid": 2}).soap
-    name, mass = sure(made).salts[0]
-    assert name == "citric acid"
-    assert float(mass.grams) == pytest.approx(20 * 1.3432, abs=0.005)
+    salt = sure(made).salts[0]
+    assert salt.ingredient.name == "citric acid"
+    assert float(salt.salt.grams) == pytest.approx(20 * 1.3432, abs=0.005)
 
 
 def test_the_superfat_stays_as_fat_of_each_in_proportion() -> None:

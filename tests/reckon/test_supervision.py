@@ -253,7 +253,7 @@ def test_no_raw_soap_does_not_override_what_the_words_say() -> None:
 
 @pytest.mark.parametrize("key", sorted(EXAMPLE.classes))
 def test_what_lingers_carries_no_fewer_than_the_part_that_brought_it(key: str) -> None:
-    for sheet in (one for one in example().sheets if one.studio_class.key == key):
+    for sheet in (one for one in example().plans if one.studio_class.key == key):
         parts = [part for part in sheet.supervision.parts if part.by_hand]
         brought = [part.carried for part in parts if not part.lingering and part.carried is not None]
         assert all(sure(part.carried) >= min(brought) for part in parts if part.lingering)

@@ -173,7 +173,7 @@ def test_every_gram_that_is_needed_is_weighed_by_somebody(key: str) -> None:
         lines = [task for task in sheet.weighing.tasks if task.recipe == made.batch.recipe.name]
         in_all = sum((task.each * task.pots for task in lines), NO_MASS)
         steam = sum(
-            (top_up.lost.grams * one.copies for one in made.batches for top_up in one.sheet.grams.top_ups if top_up.lost), Fraction(0)
+            (top_up.lost.grams * one.copies for one in made.batches for top_up in one.batch.grams.top_ups if top_up.lost), Fraction(0)
         )
         assert in_all.grams + steam == sum(need.mass.grams for need in made.needed)
 

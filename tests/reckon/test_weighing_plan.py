@@ -86,7 +86,7 @@ def test_what_is_mixed_ahead_is_the_mol_of_all_batches(
         needed = sum(
             w.mass.grams * sure(w.line.strength) / MOLAR[alkali] * planned.copies
             for planned in made.batches
-            for w in planned.sheet.grams.weighed
+            for w in planned.batch.grams.weighed
             if w.line.role is Role.ALKALI and w.line.ingredient.name == alkali
         )
         # The pocket scale holds 200 g, a vessel of 10 g and 0.4 of what is in it among them.

@@ -77,7 +77,8 @@ def written(one: WorkedBatch) -> str:
     lines += [f"soap {part.ingredient.name} {shown(part.soap.grams)} {shown(part.unsaponified.grams)}" for part in sure(made).soaps]
     lines += [f"{name} {shown(getattr(made, name).grams)}" for name in ("glycerol", "water", "rest_of_alkali", "free_alkali", "total")]
     lines.append(f"bar {shown(one.own.fill.weight.grams)}")
-    lines += [f"{kind} {name} {shown(mass.grams)}" for kind in ("salts", "others") for name, mass in getattr(made, kind)]
+    lines += [f"salts {one.ingredient.name} {shown(one.salt.grams)}" for one in sure(made).salts]
+    lines += [f"others {card.name} {shown(mass.grams)}" for card, mass in sure(made).others]
     return "\n".join(lines) + "\n"
 
 

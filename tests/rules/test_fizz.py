@@ -45,5 +45,5 @@ CARBONATE = card("sodium carbonate", molar_mass=100)
     ],
 )
 def test_carbonates_take_up_acid_by_mol(percent: dict[str, str], cards: tuple[Ingredient, ...], left: str | None) -> None:
-    lines = batch(mixed(**percent), cards=(BICARBONATE, CARBONATE, acid(), acid("other acid"), *cards)).sheet.lines
+    lines = batch(mixed(**percent), cards=(BICARBONATE, CARBONATE, acid(), acid("other acid"), *cards)).worked.lines
     assert acid_left(lines) == (Fraction(left) if left else None)

@@ -51,7 +51,7 @@ def composed(tmp_path_factory: pytest.TempPathFactory) -> list[Document]:
         "pages__about_md": f"# About {LONG}\n\nWe say `</script>` and ]]> and {LONG}{LONG}.\n",
     }
     edition = read_edition(write_studio(tmp_path_factory.mktemp("hostile"), **changed))
-    return list(compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY)).documents)
+    return list(compose_documents(*editions(edition.studio, edition.plans, (), (LAYOUTS,), TODAY)).documents)
 
 
 @pytest.fixture(scope="module")

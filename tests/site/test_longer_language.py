@@ -51,7 +51,7 @@ def site(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
     edition = read_edition(studio)
     assert edition.studio.speaks.name == "Longer"
     with speaking(edition.studio.speaks.messages):
-        made = compose_documents(*editions(edition.studio, edition.sheets, (), (LAYOUTS,), TODAY))
+        made = compose_documents(*editions(edition.studio, edition.plans, (), (LAYOUTS,), TODAY))
     for style in LAYOUTS.glob("styles/*"):
         (folder / "styles").mkdir(exist_ok=True)
         (folder / "styles" / style.name).write_bytes(style.read_bytes())

@@ -77,7 +77,7 @@ def test_only_what_nobody_can_know_is_accepted(region: str) -> None:
 @pytest.mark.parametrize("region", TRIED)
 def test_every_class_can_be_taught_and_every_mark_is_filled(region: str) -> None:
     assert all("[[" not in text and "]]" not in re.sub(r"\[[^\[\]]*\]", "", text) for text in files_of(region).values())
-    assert len(checked(region).sheets) == len(KINDS)
+    assert len(checked(region).plans) == len(KINDS)
 
 
 def test_a_studio_in_ounces_gets_ounces_and_fahrenheit() -> None:

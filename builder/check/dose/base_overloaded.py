@@ -38,9 +38,9 @@ Counts = Callable[[Ingredient], bool]
 @rule_on(BATCH, FindingKind("base-overloaded", CAUTION, "A ready-made base is given more oil, liquid or powder than it takes up."))
 def find_overloaded_bases(batch: Batch) -> Iterator[BatchFinding]:
     """Compare the oils, liquids and powders of a batch, and the most that students may add of them, with what its base takes."""
-    if batch.sheet.product.is_any_of((_SCRUB,)):
+    if batch.worked.product.is_any_of((_SCRUB,)):
         return
-    for base in batch.sheet.grams.weighed:
+    for base in batch.worked.grams.weighed:
         if base.line.ingredient.kind in _BASES and base.mass:
             soap = base.line.ingredient.kind is IngredientKind.SOAP_BASE
             oil = "it turns soft, sweats and loses its lather" if soap else "its emulsifier does not hold it, and it parts"
@@ -79,8 +79,8 @@ def _judge(batch: Batch, base: Weighed, counts: Counts, figure: str, what: str, 
 
 def _added(batch: Batch, base: Weighed, counts: Counts) -> Iterator[tuple[Place, Fraction]]:
     """Return what counts with its place, in parts of the base: what is weighed for the batch, and of each choice its greatest option."""
-    sheet = batch.sheet
-    for weighed in sheet.grams.weighed:
+    worked = batch.worked
+    for weighed in worked.grams.weighed:
         if counts(weighed.line.ingredient):
             yield weighed.line.place, weighed.mass / base.mass
     for dose in batch.filling.doses:
@@ -88,4 +88,4 @@ def _added(batch: Batch, base: Weighed, counts: Counts) -> Iterator[tuple[Place,
             (one.mass / batch.filling.portions.fill for one in dose.each if counts(batch.cards[fold(one.option)])), default=Fraction(0)
         )
         if most:
-            yield place_of_choice(dose.what, sheet.recipe), most * (sheet.grams.total / base.mass)
+            yield place_of_choice(dose.what, worked.recipe), most * (worked.grams.total / base.mass)

@@ -52,7 +52,7 @@ def find_colours_out_of_their_field(batch: Batch) -> Iterator[BatchFinding]:
 
 
 def _judge(batch: Batch, card: Ingredient, place: Place, name: str, rule: FieldRule | None) -> Iterator[BatchFinding]:
-    contact, on_eyes = batch.sheet.product.contact, _EYE in batch.sheet.recipe.goes_on(batch.sheet.product.used_on)
+    contact, on_eyes = batch.worked.product.contact, _EYE in batch.worked.recipe.goes_on(batch.worked.product.used_on)
     allowed = rule.allowed_for if rule else Field.NOT_LISTED
     where = f"{_law(batch)} ({rule.at if rule else 'Annex IV'})"
     if rule is None or allowed in (Field.NOT_LISTED, Field.ORDINARY):

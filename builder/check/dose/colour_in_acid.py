@@ -14,9 +14,9 @@ from builder.words.within import within
 @rule_on(BATCH, FindingKind("colour-in-acid", CAUTION, "A colour stands in a product with an acid, where it fades and sets free a gas."))
 def find_colours_in_acid(batch: Batch) -> Iterator[BatchFinding]:
     """Look for such colours, in the batch or on offer, beside an acid that no lye has made a salt of."""
-    if batch.sheet.recipe.lye:
+    if batch.worked.recipe.lye:
         return
-    acids = [within(one.line.ingredient.name) for one in batch.sheet.grams.weighed if _is_sour(one.line.ingredient) and one.mass]
+    acids = [within(one.line.ingredient.name) for one in batch.worked.grams.weighed if _is_sour(one.line.ingredient) and one.mass]
     for card, place in colours_in(batch):
         if card.acid_frees and acids:
             yield batch.caution(

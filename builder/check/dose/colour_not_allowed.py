@@ -44,9 +44,9 @@ def find_colours_not_allowed(batch: Batch) -> Iterator[BatchFinding]:
     for card, place in colours_in(batch):
         for name in card.us_colour_names:
             rule = next((rule for rule in batch.colour_rules if fold(rule.label_name) == fold(name).removesuffix(" lake")), None)
-            if rule is None or not rule.is_listed or not (rule.contact or rule.allows(batch.sheet.product)):
+            if rule is None or not rule.is_listed or not (rule.contact or rule.allows(batch.worked.product)):
                 yield _not_listed(batch, card, place, name, rule)
-            elif not rule.allows(batch.sheet.product):
+            elif not rule.allows(batch.worked.product):
                 yield batch.stop(
                     "colour-not-for-lips",
                     place,
@@ -60,10 +60,10 @@ def find_colours_not_allowed(batch: Batch) -> Iterator[BatchFinding]:
 
 
 def _certificate_and_eyes(batch: Batch, card: Ingredient, place: Place, name: str, rule: ColourRule) -> Iterator[BatchFinding]:
-    if rule.eye_area == "no" and "eye" in batch.sheet.recipe.goes_on(batch.sheet.product.used_on):
+    if rule.eye_area == "no" and "eye" in batch.worked.recipe.goes_on(batch.worked.product.used_on):
         wrong = f"{card.name} colours a product for the eyes, and US law does not list {name} for the area of the eye ({_where(rule)})."
         yield batch.stop("colour-not-for-eyes", place, wrong, f"Choose a colour that is listed for the eyes. {DEFER}", "")
-    if rule.certified and not card.colour_certificate and not batch.sheet.is_true_soap:
+    if rule.certified and not card.colour_certificate and not batch.worked.is_true_soap:
         yield batch.caution(
             "colour-certificate-missing",
             place,
@@ -78,11 +78,11 @@ def _not_listed(batch: Batch, card: Ingredient, place: Place, name: str, rule: C
     only = f" for this use (it is listed for: {rule.narrower}; {_where(rule)})" if rule and rule.is_listed else ""
     wrong = f"{name} is not on {_LISTS} of US law{only}, and {NOT_SOLD}"
     remedy = f"{use_a_listed_one('the listed name under `colour name:`')} {DEFER}"
-    if batch.sheet.is_true_soap:
+    if batch.worked.is_true_soap:
         soap = "Soap that is labelled, sold and represented only as soap is no cosmetic (21 CFR 701.20), so the list does not reach it."
         remedy = f"Accept this if the soap is sold as nothing but soap: one claim for the skin makes it a cosmetic. {DEFER}"
         return batch.caution("colour-not-listed", place, f"{wrong} {soap}", remedy, "")
-    if any(line.ingredient.kind is IngredientKind.SOAP_BASE for line in batch.sheet.lines):
+    if any(line.ingredient.kind is IngredientKind.SOAP_BASE for line in batch.worked.lines):
         wrong += (
             " A melted base passes as nothing but soap (21 CFR 701.20) only where its declared list, with its supplier's shares, proves "
             "that it is: soaps at least half of what is not water, and no detergent."

@@ -20,16 +20,16 @@ from builder.model.recipe.product import Contact
 )
 def find_colours_or_not(batch: Batch) -> Iterator[BatchFinding]:
     """Look at what a recipe holds, and at what it says of it. What students choose as a colour is one."""
-    recipe = batch.sheet.recipe
-    used = {line.ingredient.key for line in batch.sheet.lines}
+    recipe = batch.worked.recipe
+    used = {line.ingredient.key for line in batch.worked.lines}
     for name in recipe.not_for_colour:
         card = batch.cards.get(name.key)
         if card is None or card.key not in used:
             wrong = f'"{name.text}" stands under `not for colour:`, and the recipe holds nothing of that name.'
             yield batch.caution("colour-or-not", name.place, wrong, "Write the name as it stands among the ingredients, or remove it.", "")
-    for weighed in batch.sheet.grams.weighed:
+    for weighed in batch.worked.grams.weighed:
         card = weighed.line.ingredient
-        stays = batch.sheet.product.contact == Contact.LEAVE_ON
+        stays = batch.worked.product.contact == Contact.LEAVE_ON
         if card.also_works_as and card.declared_as is DeclaredAs.COLOUR and stays and weighed.mass:
             yield batch.caution(
                 "colour-or-not",

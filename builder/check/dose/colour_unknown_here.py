@@ -57,13 +57,13 @@ def _other_purpose(card: Ingredient) -> str:
 def _is_allowed_in_the_eu(batch: Batch, name: str) -> bool:
     """Tell whether the list of the EU has a colour for this use, or knows it as an ingredient like any other."""
     rule = next((one for one in batch.field_rules if fold(name).removesuffix(" lake") in one.names), None)
-    return rule is not None and rule.allows(batch.sheet.product, on_eyes=_on_eyes(batch))
+    return rule is not None and rule.allows(batch.worked.product, on_eyes=_on_eyes(batch))
 
 
 def _is_allowed_in_the_us(batch: Batch, name: str) -> bool:
     rule = next((one for one in batch.colour_rules if fold(one.label_name) == fold(name).removesuffix(" lake")), None)
-    return rule is not None and rule.is_listed and rule.allows(batch.sheet.product) and not (_on_eyes(batch) and rule.eye_area == "no")
+    return rule is not None and rule.is_listed and rule.allows(batch.worked.product) and not (_on_eyes(batch) and rule.eye_area == "no")
 
 
 def _on_eyes(batch: Batch) -> bool:
-    return _EYE in batch.sheet.recipe.goes_on(batch.sheet.product.used_on)
+    return _EYE in batch.worked.recipe.goes_on(batch.worked.product.used_on)

@@ -27,10 +27,10 @@ NOT_FOR_ITS_COLOUR = "Accept this if it is not there for its colour."
 
 def colours_in(batch: Batch) -> Iterator[tuple[Ingredient, Place]]:
     """Yield each colour with its place."""
-    sheet = batch.sheet
-    used = [(w.line.ingredient, place_of_line(w.line, sheet.recipe)) for w in sheet.grams.weighed if w.mass]
+    worked = batch.worked
+    used = [(w.line.ingredient, place_of_line(w.line, worked.recipe)) for w in worked.grams.weighed if w.mass]
     for dose in batch.filling.doses:
-        place = place_of_choice(dose.what, sheet.recipe)
+        place = place_of_choice(dose.what, worked.recipe)
         used += [(batch.cards[fold(option)], place) for option in dose.offered if option is not None]
     for card, place in used:
         if card.declared_as is DeclaredAs.COLOUR or card.kind is IngredientKind.COLOURANT:

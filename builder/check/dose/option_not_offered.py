@@ -41,5 +41,5 @@ def find_options_not_offered(batch: Batch) -> Iterator[BatchFinding]:
 
 def _place_of(option: str, what: str, batch: Batch) -> Place:
     """Return the place at which a choice names an option."""
-    named = (name for choice in batch.sheet.recipe.choices if choice.what == what for name in choice.options if name is not None)
+    named = (name for choice in batch.worked.recipe.choices if choice.what == what for name in choice.options if name is not None)
     return next(name.place for name in named if batch.cards[name.key].name == option)

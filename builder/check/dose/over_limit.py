@@ -121,7 +121,7 @@ def _finding(batch: Batch, towards: TowardsLimit) -> BatchFinding | None:
     cards = {one.card.key for one in counted}
     if most <= limit.most or (limit.parts and len(cards) < 2):
         return None  # What one ingredient takes by itself, its own limit says.
-    place, own = place_of_counted(counted[0], batch.sheet.recipe), towards.own_law
+    place, own = place_of_counted(counted[0], batch.worked.recipe), towards.own_law
     what, verb = what_counts(counted), "passes" if len(cards) == 1 else "together pass"
     behind = f"({where_it_stands(limit)}). This is {_who(limit, batch.labelling)}.{what_is_held(counted, limit)}"
     passed = f"{limit_in_words(limit)} {behind}"

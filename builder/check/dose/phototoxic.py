@@ -19,9 +19,9 @@ from builder.words.fold import fold
 )
 def find_phototoxic_oils(batch: Batch) -> Iterator[BatchFinding]:
     """Look for such oils, in the batch or on offer to students, that no limit for oils of this hazard counts."""
-    if not batch.sheet.product.contact.stays_on:
+    if not batch.worked.product.contact.stays_on:
         return
-    rows = [row for row in batch.limits if row.hazard is Hazard.PHOTOTOXIC and row.names and row.most and row.is_for(batch.sheet.product)]
+    rows = [row for row in batch.limits if row.hazard is Hazard.PHOTOTOXIC and row.names and row.most and row.is_for(batch.worked.product)]
     for card, place in _phototoxic(batch):
         if not any(_speaks_of(row, card) for row in rows):
             yield batch.caution(
@@ -40,12 +40,12 @@ def _speaks_of(row: Limit, card: Ingredient) -> bool:
 
 
 def _phototoxic(batch: Batch) -> Iterator[tuple[Ingredient, Place]]:
-    sheet = batch.sheet
-    for weighed in sheet.grams.weighed:
+    worked = batch.worked
+    for weighed in worked.grams.weighed:
         if Hazard.PHOTOTOXIC in weighed.line.ingredient.hazards and weighed.mass:
-            yield weighed.line.ingredient, place_of_line(weighed.line, sheet.recipe)
+            yield weighed.line.ingredient, place_of_line(weighed.line, worked.recipe)
     for dose in batch.filling.doses:
         for option in dose.offered:
             card = batch.cards[fold(option)] if option is not None else None
             if card and Hazard.PHOTOTOXIC in card.hazards:
-                yield card, place_of_choice(dose.what, sheet.recipe)
+                yield card, place_of_choice(dose.what, worked.recipe)

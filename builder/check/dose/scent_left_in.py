@@ -15,7 +15,7 @@ from builder.words.fold import fold
 @rule_on(BATCH, FindingKind("scent-left-in", CAUTION, "The label of a portion without scent names a scent all the same."))
 def find_scent_left_in(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the list of each variant that goes without what a choice of scents offers."""
-    for choice in batch.sheet.recipe.choices:
+    for choice in batch.worked.recipe.choices:
         if _offers_scent(batch, choice) and any(_names_scent(one) for one in batch.filling.variants if (choice.what, None) in one.chosen):
             yield batch.caution(
                 "scent-left-in",

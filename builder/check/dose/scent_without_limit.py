@@ -25,29 +25,29 @@ _OIL = IngredientKind.ESSENTIAL_OIL
 )
 def find_scents_without_limit(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the scents of which no limit for this use speaks but those on all scent together."""
-    for card in batch.sheet.unlimited:
+    for card in batch.worked.unlimited:
         if card.kind is not _OIL or (card.oils and Hazard.SENSITISER not in card.hazards):
             continue  # What a made scent allows stands in its certificate, which its own card asks for.
-        if Hazard.PHOTOTOXIC in card.hazards and batch.sheet.product.contact.stays_on:
+        if Hazard.PHOTOTOXIC in card.hazards and batch.worked.product.contact.stays_on:
             continue  # phototoxic-unlimited says so.
         known = "can make skin sensitive" if card.oils else "is in no table here, so that nothing is known of what it holds"
         yield batch.caution(
             "scent-without-limit",
             _place_of(card, batch),
-            f"{card.name} {known}, and no limit for this use ({batch.sheet.product.contact}) stands in the tables. That is a gap, and no "
+            f"{card.name} {known}, and no limit for this use ({batch.worked.product.contact}) stands in the tables. That is a gap, and no "
             "permission.",
             "Ask your supplier for the certificate, and write its figure on the card: `certificate: {at most: "
-            f"{{{batch.sheet.product.contact}: ... %}}, ...}}`. {DEFER}",
+            f"{{{batch.worked.product.contact}: ... %}}, ...}}`. {DEFER}",
             "",
         )
 
 
 def _place_of(card: Ingredient, batch: Batch) -> Place:
-    sheet = batch.sheet
-    for weighed in sheet.grams.weighed:
+    worked = batch.worked
+    for weighed in worked.grams.weighed:
         if weighed.line.ingredient.key == card.key:
-            return place_of_line(weighed.line, sheet.recipe)
+            return place_of_line(weighed.line, worked.recipe)
     what = next(
         dose.what for dose in batch.filling.doses if any(one.option is not None and fold(one.option) == card.key for one in dose.each)
     )
-    return place_of_choice(what, sheet.recipe)
+    return place_of_choice(what, worked.recipe)

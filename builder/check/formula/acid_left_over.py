@@ -18,13 +18,13 @@ OPEN = "acid that may be left over in what fizzes"
 @rule_on(BATCH, FindingKind("acid-left-over", CAUTION, "More acid is in what fizzes than its bicarbonate takes up, and it stings."))
 def find_acid_left_over(batch: Batch) -> Iterator[BatchFinding]:
     """Look at what goes into water: what is left of the acid is then in the bath."""
-    sheet = batch.sheet
-    left = acid_left(sheet.lines)
-    if sheet.recipe.lye or sheet.product.contact not in (Contact.BATH, Contact.RINSE_OFF) or left is None:
+    worked = batch.worked
+    left = acid_left(worked.lines)
+    if worked.recipe.lye or worked.product.contact not in (Contact.BATH, Contact.RINSE_OFF) or left is None:
         return
     if left * 100 <= batch.constants[OPEN].typical:
         return
-    acid = max((line for line in sheet.lines if line.ingredient.kind == "acid"), key=lambda line: line.share)
+    acid = max((line for line in worked.lines if line.ingredient.kind == "acid"), key=lambda line: line.share)
     yield batch.caution(
         "acid-left-over",
         acid.place,

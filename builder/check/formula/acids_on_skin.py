@@ -46,7 +46,7 @@ def find_acids_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
 
     Where there is lye, it has made salts of all acids, and what fizzes does so in water: nothing of them is left to peel.
     """
-    if batch.sheet.recipe.lye or acid_left(batch.sheet.lines) == 0:
+    if batch.worked.recipe.lye or acid_left(batch.worked.lines) == 0:
         return
     of_ph = [one for one in batch.filling.asked if one.limit.lowest_ph is not None]
     if of_ph:
@@ -59,7 +59,7 @@ def find_acids_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
 
 def _weight(batch: Batch, asked: TowardsLimit) -> tuple[bool, bool, Fraction]:
     """Return what tells which row is shown of several: the law that is broken, else what is said in the region, else the mildest pH."""
-    ph, least = batch.sheet.recipe.ph, asked.limit.lowest_ph
+    ph, least = batch.worked.recipe.ph, asked.limit.lowest_ph
     assert least is not None
     return asked.own_law and ph is not None and ph.low < least, batch.region.has_as_law(asked.limit.region), least
 
@@ -71,7 +71,7 @@ def _is_more_than_a_drop(batch: Batch, asked: TowardsLimit) -> bool:
 def _judge_ph(batch: Batch, asking: TowardsLimit) -> Iterator[BatchFinding]:
     row, found = asking.limit, asking.counted
     assert row.lowest_ph is not None
-    ph, place, what = batch.sheet.recipe.ph, place_of_counted(found[0], batch.sheet.recipe), what_counts(found)
+    ph, place, what = batch.worked.recipe.ph, place_of_counted(found[0], batch.worked.recipe), what_counts(found)
     asked = (
         f"{what} asks for a pH of at least {plain_number(row.lowest_ph)} ({where_it_stands(row)}). "
         f"This is {who_says(row, batch.labelling)}."
@@ -81,9 +81,9 @@ def _judge_ph(batch: Batch, asking: TowardsLimit) -> Iterator[BatchFinding]:
         wrong = f"{asked} {why} It was measured at {plain_number(ph.low)}."
         remedy = f"Raise the pH with a mild alkali, a little at a time, or use less acid. {DEFER}"
         if asking.own_law:
-            yield batch.stop("acid-too-sour", batch.sheet.recipe.at("pH"), wrong, remedy, "")
+            yield batch.stop("acid-too-sour", batch.worked.recipe.at("pH"), wrong, remedy, "")
         else:
-            yield batch.caution("acid-too-sour", batch.sheet.recipe.at("pH"), wrong, remedy, "")
+            yield batch.caution("acid-too-sour", batch.worked.recipe.at("pH"), wrong, remedy, "")
     elif ph is None and _is_more_than_a_drop(batch, asking):
         yield batch.caution(
             "acid-ph-open",
@@ -97,10 +97,10 @@ def _judge_ph(batch: Batch, asking: TowardsLimit) -> Iterator[BatchFinding]:
 
 def _judge_without_limit(batch: Batch, limited: Set[str]) -> Iterator[BatchFinding]:
     """Look for an acid of which no limit names a pH, in what holds water and stays on the skin."""
-    sheet, lowest = batch.sheet, batch.constants[LOWEST]
-    if sheet.recipe.ph or not sheet.product.contact.stays_on or not sheet.holds_water:
+    worked, lowest = batch.worked, batch.constants[LOWEST]
+    if worked.recipe.ph or not worked.product.contact.stays_on or not worked.holds_water:
         return
-    for line in sheet.lines:
+    for line in worked.lines:
         is_free = line.ingredient.kind is IngredientKind.ACID and limited.isdisjoint(names_of(line.ingredient))
         if is_free and line.share * 100 > batch.constants[MORE_THAN_A_DROP].typical:
             yield batch.caution(
@@ -115,10 +115,10 @@ def _judge_without_limit(batch: Batch, limited: Set[str]) -> Iterator[BatchFindi
 
 def _judge_label(batch: Batch, asking: TowardsLimit) -> Iterator[BatchFinding]:
     row, found = asking.limit, asking.counted
-    if "sun" not in fold(" ".join(batch.sheet.recipe.told_in(OWN).label_cautions)):
+    if "sun" not in fold(" ".join(batch.worked.recipe.told_in(OWN).label_cautions)):
         yield batch.caution(
             "sun-caution-missing",
-            place_of_counted(found[0], batch.sheet.recipe),
+            place_of_counted(found[0], batch.worked.recipe),
             f"{what_counts(found)} is an alpha hydroxy acid, and in this amount it makes skin burn more easily in the sun; the label does "
             f"not say so ({where_it_stands(row)}). This is {who_says(row, batch.labelling)}.",
             f"Add to `label cautions:` {_SUNBURN} {DEFER}",

@@ -23,10 +23,10 @@ NEUTRAL = "pH above which what stays on dries the skin"
 @rule_on(BATCH, FindingKind("alkali-on-skin", STOP | CAUTION, "An alkaline salt stays on the skin, which it reddens, dries and stings."))
 def find_alkali_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
     """Look at what is more than a drop for the pH. A pH that was measured is judged instead: it is that of the product."""
-    sheet = batch.sheet
-    if not sheet.product.contact.stays_on or sheet.recipe.lye or sheet.recipe.ph:
+    worked = batch.worked
+    if not worked.product.contact.stays_on or worked.recipe.lye or worked.recipe.ph:
         return
-    for line in sheet.lines:
+    for line in worked.lines:
         figure = line.ingredient.figure("pH in water")
         if figure is None or line.share * 100 <= batch.constants[MORE_THAN_A_DROP].typical:
             continue
@@ -36,7 +36,7 @@ def find_alkali_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
         )
         if figure.low > batch.constants[HIGHEST].typical:
             yield batch.stop("alkali-on-skin", line.place, wrong, f"Leave {inside(line.ingredient)} out.", "")
-        elif figure.highest > batch.constants[NEUTRAL].typical and not _is_said(sheet):
+        elif figure.highest > batch.constants[NEUTRAL].typical and not _is_said(worked):
             yield batch.caution(
                 "alkali-on-skin",
                 line.place,
@@ -47,7 +47,7 @@ def find_alkali_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
             )
 
 
-def _is_said(sheet: WorkedBatch) -> bool:
+def _is_said(worked: WorkedBatch) -> bool:
     """Tell whether label or directions say of a product without water that it can sting or redden."""
-    said = label_text_of(sheet.recipe)
-    return not sheet.holds_water and any(word in said for word in ("sting", "redden", "irritat"))
+    said = label_text_of(worked.recipe)
+    return not worked.holds_water and any(word in said for word in ("sting", "redden", "irritat"))

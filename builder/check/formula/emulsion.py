@@ -46,7 +46,7 @@ _PROVE = "An emulsion is proved by standing: keep a sample for a week, one warm 
 )
 def find_weak_emulsions(batch: Batch) -> Iterator[BatchFinding]:
     """Look at each batch in which water and oil meet."""
-    emulsion = batch.sheet.emulsion
+    emulsion = batch.worked.emulsion
     if emulsion is None:
         return
     yield from _too_little(batch, emulsion)
@@ -58,11 +58,11 @@ def find_weak_emulsions(batch: Batch) -> Iterator[BatchFinding]:
 
 
 def _is_held(batch: Batch) -> bool:
-    return any(line.ingredient.kind in _HOLDS for line in batch.sheet.lines)
+    return any(line.ingredient.kind in _HOLDS for line in batch.worked.lines)
 
 
 def _place_of(card: Ingredient, batch: Batch) -> Place:
-    return next(line.place for line in batch.sheet.lines if line.ingredient is card)
+    return next(line.place for line in batch.worked.lines if line.ingredient is card)
 
 
 def _missing(batch: Batch, emulsion: Emulsion) -> BatchFinding:
@@ -119,11 +119,11 @@ def _cream_soap(batch: Batch, emulsion: Emulsion, soap: CreamSoap) -> Iterator[B
 
 
 def _share_of(cards: tuple[Ingredient, ...], batch: Batch) -> Fraction:
-    return sum((line.share for line in batch.sheet.lines if line.ingredient in cards), Fraction(0))
+    return sum((line.share for line in batch.worked.lines if line.ingredient in cards), Fraction(0))
 
 
 def _too_little(batch: Batch, emulsion: Emulsion) -> Iterator[BatchFinding]:
-    needs = [(line, figure) for line in batch.sheet.lines if (figure := line.ingredient.figure("share of oils"))]
+    needs = [(line, figure) for line in batch.worked.lines if (figure := line.ingredient.figure("share of oils"))]
     if len(needs) != 1 or len(emulsion.emulsifiers) != 1 or emulsion.soap or emulsion.takes_up >= emulsion.water_share:
         return
     line, usual = needs[0]

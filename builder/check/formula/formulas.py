@@ -55,7 +55,7 @@ class Formula:
 
     @property
     def label_text(self) -> str:
-        """Give, folded, what the label tells the user in English."""
+        """Return, folded, what the label tells the user in English."""
         return label_text_of(self.recipe)
 
 

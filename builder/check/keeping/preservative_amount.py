@@ -28,9 +28,9 @@ from builder.words.percent import percent
 def find_preservative_amounts(batch: Batch) -> Iterator[BatchFinding]:
     """Compare the exact share of each preservative; what a scale makes of too little is a finding of its own."""
     shares: dict[str, Fraction] = {}
-    for line in batch.sheet.lines:
+    for line in batch.worked.lines:
         shares[line.ingredient.key] = shares.get(line.ingredient.key, Fraction(0)) + line.share
-    for line in batch.sheet.lines:
+    for line in batch.worked.lines:
         usual = line.ingredient.figure("usual amount")
         share = shares.pop(line.ingredient.key, None)
         if line.ingredient.kind is not IngredientKind.PRESERVATIVE or usual is None or share is None:

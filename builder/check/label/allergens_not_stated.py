@@ -48,7 +48,7 @@ def find_allergens_not_stated(batch: Batch) -> Iterator[BatchFinding]:
         f"Ask the supplier of each for its allergen statement, which gives the shares of {_ASK[which]}, and copy it to the card as "
         f"`allergen statement:`.{_to_ask_for([held for one in lists for held in one.may_hold])}"
     )
-    yield batch.label_stop("allergens-not-stated", batch.sheet.recipe.place, wrong, remedy, "")
+    yield batch.label_stop("allergens-not-stated", batch.worked.recipe.place, wrong, remedy, "")
 
 
 def _to_ask_for(scents: list[MayHold]) -> str:

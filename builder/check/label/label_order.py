@@ -50,7 +50,7 @@ def _alphabetic(pairs: Iterable[tuple[str, str]]) -> frozenset[tuple[str, str]]:
 
 def _nameless(name: str, batch: Batch) -> tuple[str, str]:
     """Return in words what no list can say of a card, and what to write."""
-    if batch.sheet.recipe.listed is ListedAs.MADE and any(line.role is Role.OIL and line.name == name for line in batch.sheet.lines):
+    if batch.worked.recipe.listed is ListedAs.MADE and any(line.role is Role.OIL and line.name == name for line in batch.worked.lines):
         wrong = f"The card of {name} does not say what its soap is called, and this recipe lists what came out of the pot."
         return wrong, 'Add it to a card in shelf/ingredients/, as "saponified as: Olivate" is for olive oil, or list what was put in.'
     wrong = f"The card of {name} does not say how an ingredient list declares it, so no label of this recipe can be true."
@@ -59,7 +59,7 @@ def _nameless(name: str, batch: Batch) -> tuple[str, str]:
 
 def _place_of(name: str, batch: Batch) -> Place:
     """Return the place at which a recipe names an ingredient."""
-    recipe = batch.sheet.recipe
+    recipe = batch.worked.recipe
     options = (option for choice in recipe.choices for option in choice.options if option)
     named = (*(line.ingredient for line in recipe.lines), *options)
     return next((one.place for one in named if one.key == fold(name)), recipe.place)
@@ -67,7 +67,7 @@ def _place_of(name: str, batch: Batch) -> Place:
 
 def _cause(pair: tuple[str, str], questions: Sequence[Question], batch: Batch) -> tuple[Place, str]:
     """Return what leaves the order open, and what would close it: less of what students may add, or the figure that settles most."""
-    recipe, lines = batch.sheet.recipe, batch.sheet.lines
+    recipe, lines = batch.worked.recipe, batch.worked.lines
     asked = max(questions, key=lambda question: question.settles, default=None)
     both_weighed = all(any(name in _declared(line) for line in lines) for name in pair)
     if recipe.choices and not (asked and both_weighed):

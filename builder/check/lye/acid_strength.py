@@ -14,12 +14,12 @@ from builder.model.recipe.ingredient_kind import IngredientKind
 @rule_on(BATCH, STRENGTH_MISSING)
 def find_acids_of_unknown_strength(batch: Batch) -> Iterator[BatchFinding]:
     """Look at what counts towards a limit; an acid that takes up lye is a finding of its own."""
-    if batch.sheet.recipe.lye:
+    if batch.worked.recipe.lye:
         return
     counted = (one for towards in (*batch.filling.towards, *batch.filling.asked) for one in towards.counted)
     unknown: dict[str, Counted] = {one.card.key: one for one in counted if _is_of_unknown_strength(one.card)}
     for one in unknown.values():
-        found = strength_missing(place_of_counted(one, batch.sheet.recipe), one.card, "a limit asks for it")
+        found = strength_missing(place_of_counted(one, batch.worked.recipe), one.card, "a limit asks for it")
         yield batch.stop(found.name, found.place, found.wrong, found.remedy, "")
 
 

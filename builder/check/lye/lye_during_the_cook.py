@@ -20,8 +20,8 @@ from builder.words.percent import percent
 )
 def find_lye_left_during_the_cook(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the superfat of what is in the pot during the cook, with the decimal that the sheets print."""
-    plan = batch.sheet.recipe.lye
-    for column in batch.sheet.columns:
+    plan = batch.worked.recipe.lye
+    for column in batch.worked.columns:
         lye = column.lye
         if plan is None or lye is None or lye.before_the_cook is None:
             continue

@@ -28,9 +28,9 @@ MOST = "most that rounding may move the superfat"
 )
 def find_superfat_moved_by_rounding(batch: Batch) -> Iterator[BatchFinding]:
     """Compare the superfat as weighed with the one asked for, and a home size with what the scales at home can weigh."""
-    plan = batch.sheet.recipe.lye
+    plan = batch.worked.recipe.lye
     most = batch.constants[MOST].typical / 100
-    for column in batch.sheet.columns:
+    for column in batch.worked.columns:
         if plan is None or column.lye is None:
             continue
         case = batch.weighed_in(column.unit)
@@ -65,7 +65,7 @@ def _home_size(batch: Batch, lye: LyeResult, coarsest: Scale, case: str, most: F
 
 
 def _bigger(batch: Batch) -> str:
-    smallest = batch.sheet.smallest
+    smallest = batch.worked.smallest
     return f"Make a batch of {plain_number(smallest.grams)} g or more" if smallest else "Make a bigger batch"
 
 

@@ -40,8 +40,8 @@ _ROUND = 100
 )
 def find_too_much_lye(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the superfat of every column as it will be weighed: each column is a weighing of its own."""
-    plan, cooked = batch.sheet.recipe.lye, batch.sheet.product.cooked
-    for column in batch.sheet.columns:
+    plan, cooked = batch.worked.recipe.lye, batch.worked.product.cooked
+    for column in batch.worked.columns:
         lye = column.lye
         if plan is None or lye is None:
             continue
@@ -108,12 +108,12 @@ def _may_be_too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult
     cause = lye.causes[0] if lye.causes else None
     bigger = lye.grows_until(batch.constants[CLEARLY].typical / 100) if _is_usual(batch, lye) else None
     if bigger is not None:
-        enough = max(column.total * bigger, batch.sheet.smallest or NO_MASS)
+        enough = max(column.total * bigger, batch.worked.smallest or NO_MASS)
         grams = ceil(enough.grams / _ROUND) * _ROUND
         remedy = f"Weigh on a finer scale, make a batch of about {grams} g or more, or {less_lye(plan)}."
     elif cause is None or lye.by_scales >= cause.takes:
         remedy = f"The scales take the most of it. {_bigger_batch(batch)}, weigh on a finer scale, or {less_lye(plan)}."
-    elif not batch.sheet.product.cooked and _is_wax(cause, column):
+    elif not batch.worked.product.cooked and _is_wax(cause, column):
         remedy = (
             f"{cause.ingredient} takes the most of it, since a wax takes up little or no lye in cold process. "
             f"{less_lye(plan).capitalize()}, or use less of it."
@@ -144,8 +144,8 @@ def _may_be_too_much(batch: Batch, plan: LyePlan, column: Column, lye: LyeResult
 
 
 def _bigger_batch(batch: Batch) -> str:
-    smallest = batch.sheet.smallest
-    bigger = smallest is not None and smallest > batch.sheet.grams.total
+    smallest = batch.worked.smallest
+    bigger = smallest is not None and smallest > batch.worked.grams.total
     return f"Make a batch of {plain_number(smallest.grams)} g or more" if smallest and bigger else "Make a bigger batch"
 
 

@@ -30,7 +30,7 @@ _SOFT = "potassium hydroxide"
 )
 def find_too_strong_lye(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the concentration of the lye in its water, as weighed in grams."""
-    plan, column = batch.sheet.recipe.lye, batch.sheet.grams
+    plan, column = batch.worked.recipe.lye, batch.worked.grams
     if plan is None:
         return
     if plan.ready_mixed is not None and column.lye_water < NO_MASS:
@@ -68,7 +68,7 @@ def find_too_strong_lye(batch: Batch) -> Iterator[BatchFinding]:
 
 
 def _uncounted(column: Column) -> str:
-    """Say of which liquids no water counts, since their cards do not say how much they hold."""
+    """Return in words of which liquids no water counts, since their cards do not say how much they hold."""
     in_lye = (one.line.ingredient for one in column.weighed if one.line.role is Role.LYE_WATER)
     unknown = [card.name for card in in_lye if card.counts_as is CountsAs.LIQUID and not card.figure("water content")]
     if not unknown:
@@ -84,7 +84,7 @@ def _least(strength: Share, column: Column) -> int:
 def _solution(batch: Batch, plan: LyePlan, lye: LyeResult) -> Iterator[BatchFinding]:
     """Look at the strength of a ready-mixed lye by itself, whatever water is added to it."""
     ceiling = batch.constants["strongest lye from solid"]
-    weighed = [w.line.strength for w in batch.sheet.grams.weighed if w.line.strength is not None]
+    weighed = [w.line.strength for w in batch.worked.grams.weighed if w.line.strength is not None]
     if not weighed:
         return
     strength = plan.bought.low if plan.bought else max(weighed)

@@ -32,8 +32,8 @@ _FOAMING = frozenset({"beer", "ale", "lager", "stout", "cider", "wine"})
 @rule_on(BATCH, FindingKind("too-much-in-soap", CAUTION, "More of an addition is in the soap than it usually bears."))
 def find_too_much_in_soap(batch: Batch) -> Iterator[BatchFinding]:
     """Compare what is added to a soap, by its recipe or by its students, with what is usual, in percent of its oils."""
-    column, oils = batch.sheet.grams, batch.sheet.grams.oils
-    if not batch.sheet.recipe.lye or not oils:
+    column, oils = batch.worked.grams, batch.worked.grams.oils
+    if not batch.worked.recipe.lye or not oils:
         return
     for weighed in column.weighed:
         share = weighed.mass / oils
@@ -44,7 +44,7 @@ def find_too_much_in_soap(batch: Batch) -> Iterator[BatchFinding]:
         card = batch.cards[fold(one.option)]
         held = sum((weighed.mass / oils for weighed in column.weighed if weighed.line.ingredient.key == card.key), Fraction(0))
         added = one.mass / batch.filling.portions.fill * (column.total / oils)
-        yield from _judge(batch, card, place_of_choice(what, batch.sheet.recipe), held + added)
+        yield from _judge(batch, card, place_of_choice(what, batch.worked.recipe), held + added)
 
 
 def _judge(batch: Batch, card: Ingredient, place: Place, share: Fraction) -> Iterator[BatchFinding]:
@@ -62,7 +62,7 @@ def _judge(batch: Batch, card: Ingredient, place: Place, share: Fraction) -> Ite
 
 def _is_salt_bar(batch: Batch, card: Ingredient, share: Fraction) -> bool:
     """Tell whether a soap is named after its salt and holds as much of it as such a bar does."""
-    bar, called = batch.constants["salt in a salt bar"], fold(batch.sheet.recipe.name).split()
+    bar, called = batch.constants["salt in a salt bar"], fold(batch.worked.recipe.name).split()
     return card.kind is IngredientKind.SALT and "salt" in called and bar.low <= round(share * 100) <= bar.highest
 
 

@@ -14,7 +14,7 @@ HIGHEST = "highest usual superfat"
 @rule_on(BATCH, SUPERFAT_TOO_HIGH, FindingKind("superfat-unusual", CAUTION, "Far more of the fat would find no lye than is usual."))
 def find_unusual_superfat(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the superfat before rounding, in the column in grams."""
-    plan, lye = batch.sheet.recipe.lye, batch.sheet.grams.lye
+    plan, lye = batch.worked.recipe.lye, batch.worked.grams.lye
     if plan is None or lye is None:
         return
     usual = batch.constants[HIGHEST]

@@ -28,7 +28,7 @@ _BIGGER = "Make a bigger batch, or weigh on a finer scale."
 )
 def find_amounts_scales_cannot_weigh(batch: Batch) -> Iterator[BatchFinding]:
     """Compare each exact amount with the division and the reach of the scale that weighs it."""
-    for column in batch.sheet.columns:
+    for column in batch.worked.columns:
         yield from _fats_within_what_scales_are_off(batch, column)
         for weighed in column.weighed:
             # Water below zero is a finding of its own.
@@ -36,7 +36,7 @@ def find_amounts_scales_cannot_weigh(batch: Batch) -> Iterator[BatchFinding]:
                 yield from _one(batch, column, weighed)
         told = {w.line.phase for w in column.weighed if not w.fits}
         for top_up in (one for one in column.top_ups if not one.fits and one.phase not in told):
-            place = next(one.name.place for one in batch.sheet.recipe.phases if one.name.text == top_up.phase)
+            place = next(one.name.place for one in batch.worked.recipe.phases if one.name.text == top_up.phase)
             what = f"The {top_up.phase}, which is weighed in its pot before and after it is heated,"
             yield _over(batch, column, place, what, top_up.weight, column.weighed[0].scale, "Make")
     for dose in batch.filling.doses:
@@ -44,7 +44,7 @@ def find_amounts_scales_cannot_weigh(batch: Batch) -> Iterator[BatchFinding]:
         if dose.each and not any(one.is_offered or one.lowered for one in dose.each):
             yield batch.stop(
                 "dose-weighs-nothing",
-                place_of_choice(dose.what, batch.sheet.recipe),
+                place_of_choice(dose.what, batch.worked.recipe),
                 f"The most of {dose.what} that one portion may take is less than the finest scale can show.",
                 "Add a finer scale to studio.yaml, fill bigger portions, or remove the choice.",
                 batch.name,
@@ -53,12 +53,12 @@ def find_amounts_scales_cannot_weigh(batch: Batch) -> Iterator[BatchFinding]:
 
 def _fats_within_what_scales_are_off(batch: Batch, column: Column) -> Iterator[BatchFinding]:
     """See that a soap whose weights are all more than nothing has a lye that could be checked."""
-    if batch.sheet.recipe.lye and column.lye is None and all(w.mass > NO_MASS for w in column.weighed):
+    if batch.worked.recipe.lye and column.lye is None and all(w.mass > NO_MASS for w in column.weighed):
         fat = next(w for w in column.weighed if w.line.role is Role.OIL)
         off = _show(fat.scale.off, fat.scale)
         yield batch.stop(
             "amount-weighs-nothing",
-            place_of_line(fat.line, batch.sheet.recipe),
+            place_of_line(fat.line, batch.worked.recipe),
             "So little fat is wanted that it could be none, by as much as the scale may be off.",
             _BIGGER,
             f"{batch.weighed_in(column.unit)} ({_show(fat.line.exact, fat.scale)} on a scale that may be off by {off})",
@@ -68,7 +68,7 @@ def _fats_within_what_scales_are_off(batch: Batch, column: Column) -> Iterator[B
 def _one(batch: Batch, column: Column, weighed: Weighed) -> Iterator[BatchFinding]:
     line, scale = weighed.line, weighed.scale
     fewest = batch.constants["fewest divisions of a weighing"].typical
-    place = place_of_line(line, batch.sheet.recipe)
+    place = place_of_line(line, batch.worked.recipe)
     where, amount = batch.weighed_in(column.unit), _show(line.exact, scale)
     division = _show(scale.division, scale)
     if not weighed.mass:

@@ -36,12 +36,12 @@ _HUNDRED = 100
     FindingKind("amount-typed-differs", CAUTION, "An amount is typed into a lesson, and what is worked out for the class is another one."),
     FindingKind("amount-typed-too-high", STOP, "An amount is typed into a lesson that is more than a portion may take."),
 )
-def find_amounts_typed(sheets: Iterable[ClassPlan], studio: Studio) -> Iterator[Finding]:
+def find_amounts_typed(plans: Iterable[ClassPlan], studio: Studio) -> Iterator[Finding]:
     """Compare the amounts that are typed into the parts of each lesson with those of the batches of its class on all dates."""
     of_class: dict[str, list[WorkedBatch]] = {}
-    for sheet in sheets:
-        of_class.setdefault(sheet.studio_class.key, []).extend(
-            one.sheet for one in batches_of(sheet, studio) if one.filling is one.sheet.own
+    for plan in plans:
+        of_class.setdefault(plan.studio_class.key, []).extend(
+            one.worked for one in batches_of(plan, studio) if one.filling is one.worked.own
         )
     for key, batches in of_class.items():
         studio_class = studio.classes[key]

@@ -54,8 +54,8 @@ def find_lye_that_nobody_makes_at_home(plan: ClassPlan, studio: Studio) -> Itera
         parts = home_parts(plan.studio_class, recipe.key)
         # Lye that nobody handles in class is a stop of its own.
         for home in one.home if recipe.lye and one.taught.lye_by and studio.profile.language == OWN else ():
-            named = weighed_as(studio, home.sheet, (mention for part in parts for mention in part.mentions))
-            alkalis = [w.line.ingredient for w in home.sheet.grams.weighed if w.line.role is Role.ALKALI]
+            named = weighed_as(studio, home.batch, (mention for part in parts for mention in part.mentions))
+            alkalis = [w.line.ingredient for w in home.batch.grams.weighed if w.line.role is Role.ALKALI]
             called = re.compile("|".join(map(re.escape, ("lye", *(fold(name) for a in alkalis for name in (a.name, *a.also_called))))))
             in_words = (fold(sentence.words) for part in parts for sentence in part.sentences)
             if not named or any(w.line.role is Role.ALKALI for w in named) or any(called.search(s) and _MADE.search(s) for s in in_words):

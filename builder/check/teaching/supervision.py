@@ -65,7 +65,7 @@ def _unless_none(plan: ClassPlan, part: WatchedPart, rule: WatchRule) -> str:
 
 
 def _tightest(part: WatchedPart, age: int) -> list[WatchRule]:
-    """Give, of the rules that stop and of those that caution, the one that lets an adult watch the fewest; and those on the whole class."""
+    """Return of the rules that stop, and of those that caution, the one that lets an adult watch the fewest; and those on the class."""
     numbered = [(to_one, rule) for rule in part.rules if (to_one := rule.to_one(age)) is not None]
     kinds = ([one for one in numbered if one[1].stops_for(age) is stops] for stops in (True, False))
     return [min(kind, key=lambda one: one[0])[1] for kind in kinds if kind] + [rule for rule in part.rules if rule.most is not None]

@@ -77,9 +77,9 @@ def _vessel_in(words: str) -> re.Match[str] | None:
 
 
 def _too_small(made: MadeProduct, match: re.Match[str], where: Where = Where.EVERYWHERE) -> str:
-    """Say which batch takes up more than a vessel is said to hold; empty where none does."""
+    """Return which batch takes up more than a vessel is said to hold; empty where none does."""
     holds = Fraction(match["number"]) * (1 if match["unit"].casefold() == "ml" else 1000)
-    batches = [(f"the home batch of {home.size.written}", home.sheet.volume) for home in made.home if where is not Where.CLASS_ONLY]
+    batches = [(f"the home batch of {home.size.written}", home.batch.volume) for home in made.home if where is not Where.CLASS_ONLY]
     if match["vessel"].casefold() in _ONE_POT and where is not Where.HOME_ONLY:
         batches.append(("what the class makes in one pot", made.batch.volume))
     for name, volume in batches:
@@ -94,9 +94,9 @@ def _counts(sentence: Sentence, part: Part, made: MadeProduct) -> Iterator[tuple
         return
     for match in _COUNT.finditer(sentence.words):
         count = _number(match["count"].casefold(), match["noun"])
-        other = next((home for home in made.home if count and home.sheet.own.portions.yields != count), None)
+        other = next((home for home in made.home if count and home.batch.own.portions.yields != count), None)
         if other is not None:
-            fills = other.sheet.own.portions.yields
+            fills = other.batch.own.portions.yields
             wrong = f'"{match[0]}" goes to the sheets for home, and the home batch of {other.size.written} fills {fills}.'
             yield sentence.place(match.start(), match.end()), wrong, _BRACE_COUNT
 

@@ -17,11 +17,9 @@ from builder.compose.views.site.class_page import BookingView
 from builder.compose.views.site.dates import DateView
 from builder.model.dates.booking import Booking, Venue
 from builder.model.dates.studio_class import ClassDate, StudioClass
+from builder.model.teaching.supervision import ADULT
 from builder.words.outward import outward
 from builder.words.say import say
-
-# From this age on nobody who comes is a child; what is said of children would be about nobody.
-_OF_AGE = 18
 
 
 def dates_to_book(edition: Edition, studio_class: StudioClass) -> tuple[DateView, ...]:
@@ -48,7 +46,7 @@ def booking_view(edition: Edition, studio_class: StudioClass, here: Address) -> 
     calendar = here.link_to(addresses.class_calendar(studio_class.key))
     told = any(date.takes_place for date in coming)
     return BookingView(
-        facts=terms_facts(replace(terms, with_an_adult_under=None, children=terms.children if studio_class.youngest < _OF_AGE else "")),
+        facts=terms_facts(replace(terms, with_an_adult_under=None, children=terms.children if studio_class.youngest < ADULT else "")),
         as_of=as_of(edition) if told else "",
         place=venue.lines if venue else (),
         map=Link(outward(venue.map), say("Map")) if venue and venue.map else None,

@@ -128,15 +128,15 @@ def _numbers(edition: Edition) -> tuple[str, ...]:
 
 
 def _product(studio: Studio, plan: ClassPlan, made: MadeProduct, group: int) -> BenchProduct:
-    sheet, batch_for = made.batch, made.make.batch_for
-    own = [one for one in sheet.fillings if one.each_student]
+    batch, batch_for = made.batch, made.make.batch_for
+    own = [one for one in batch.fillings if one.each_student]
     many = listed([containers_of(studio, one.fill, one.each_student) for one in own])
-    phases = _phases(sheet, plan.weighing, made.batches[0].purpose, group)
+    phases = _phases(batch, plan.weighing, made.batches[0].purpose, group)
     whose = say(WHOSE_FOR_ALL if phases and batch_for is BatchFor.CLASS else WHOSE[batch_for])
     return BenchProduct(
-        name=sheet.recipe.name,
+        name=batch.recipe.name,
         whose=f"{whose} {say('Each of you fills {containers}.', containers=many)}",
-        dangers=_dangers(studio, hazards_of_recipe(studio, sheet) if phases else hazards_of_choices(studio, sheet)),
+        dangers=_dangers(studio, hazards_of_recipe(studio, batch) if phases else hazards_of_choices(studio, batch)),
         fills=tuple(line for one in own for line in _fills(studio, one)),
         phases=phases,
         left_over=left_over(studio, plan, made) if group == plan.groups else "",

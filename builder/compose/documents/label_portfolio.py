@@ -48,33 +48,33 @@ def compose_portfolio(edition: Edition, studio: Studio, _: Address) -> Composed 
     title = say("Labels in all designs")
     width, height = PAPERS[studio.profile.paper]
     page = float(width), float(height)
-    pages = [page_of for sheet, plan, laid in found for page_of in on_pages(_groups(edition, sheet, plan, laid, page), page)]
+    pages = [page_of for plan, label_plan, laid in found for page_of in on_pages(_groups(edition, plan, label_plan, laid, page), page)]
     return Composed(LabelsView(sheet_frame(edition, title, title), title, tuple(pages)))
 
 
 def _first_of_each(edition: Edition) -> Iterator[tuple[ClassPlan, LabelPlan, LaidOut]]:
     """Yield the labels of the first date of each product that have a composed front, with their layout."""
     seen: set[str] = set()
-    for sheet in edition.sheets:
-        if all(made.batch.recipe.key in seen for made in sheet.made):
+    for plan in edition.plans:
+        if all(made.batch.recipe.key in seen for made in plan.made):
             continue
-        for plan in labels_planned(edition.studio, sheet):
-            if plan.name not in seen and plan.laid_out and plan.laid_out.drawings:
-                seen |= {plan.name, plan.made.batch.recipe.key}
-                yield sheet, plan, plan.laid_out
+        for label_plan in labels_planned(edition.studio, plan):
+            if label_plan.name not in seen and label_plan.laid_out and label_plan.laid_out.drawings:
+                seen |= {label_plan.name, label_plan.made.batch.recipe.key}
+                yield plan, label_plan, label_plan.laid_out
 
 
-def _groups(edition: Edition, sheet: ClassPlan, plan: LabelPlan, laid: LaidOut, page: Page) -> Iterator[Group]:
+def _groups(edition: Edition, plan: ClassPlan, label_plan: LabelPlan, laid: LaidOut, page: Page) -> Iterator[Group]:
     """Yield what the pages of one product show; a group stands together on a page."""
     studio, setter, wide = edition.studio, setter_of(edition.studio.typefaces), wide_of(page)
-    container, kind = studio.container(plan.filling.fill.container), container_name(studio, plan.filling.fill)
-    portrait = portrait_of(studio, plan.made.batch, dict(plan.jars[0].variant.chosen))
-    ink = Ink.OUTLINES if wished(studio, sheet).to_colour else Ink.ACCENT
-    title = _words(setter, f"{plan.name} ({kind})", HEAD, wide)
+    container, kind = studio.container(label_plan.filling.fill.container), container_name(studio, label_plan.filling.fill)
+    portrait = portrait_of(studio, label_plan.made.batch, dict(label_plan.jars[0].variant.chosen))
+    ink = Ink.OUTLINES if wished(studio, plan).to_colour else Ink.ACCENT
+    title = _words(setter, f"{label_plan.name} ({kind})", HEAD, wide)
     yield (title,), (*(_container(container, laid, portrait, ink) if container else ()), *_backs(laid, portrait))
     apart: list[Captioned] = []
     for design in DESIGNS.values():
-        printed, outlined = (_in(studio, sheet, plan, laid, design, to_fill_in=to_fill_in) for to_fill_in in (False, True))
+        printed, outlined = (_in(studio, plan, label_plan, laid, design, to_fill_in=to_fill_in) for to_fill_in in (False, True))
         row = [
             (name, item) for name, how in ((design.name, Ink.ACCENT), (say("in grey"), Ink.GREY)) for item in _shown(printed, portrait, how)
         ]
@@ -97,12 +97,12 @@ def _captioned(setter: Setter, named: list[Captioned], wide: float) -> Iterator[
         yield tuple(_words(setter, name, TITLE if name in DESIGNS else SMALL, item.width) for name, item in names), line
 
 
-def _in(studio: Studio, sheet: ClassPlan, plan: LabelPlan, laid: LaidOut, design: Design, *, to_fill_in: bool) -> LaidOut | None:
+def _in(studio: Studio, plan: ClassPlan, label_plan: LabelPlan, laid: LaidOut, design: Design, *, to_fill_in: bool) -> LaidOut | None:
     """Lay out a label in a design on the labels that its date has, else on the best ones for that design."""
-    batch, filling, dressed = plan.made.batch, plan.filling, [(plan.texts[0], design)]
+    batch, filling, dressed = label_plan.made.batch, label_plan.filling, [(label_plan.texts[0], design)]
     stock = Stock(laid.stock, laid.count, laid.back.stock if laid.back else None)
     found = lay_out_composed(dressed, stock, rules_of(studio, batch, filling), setter_of(studio.typefaces), to_fill_in=to_fill_in)
-    return found or lay_out_dressed(studio, sheet, batch, filling, dressed, to_fill_in=to_fill_in)
+    return found or lay_out_dressed(studio, plan, batch, filling, dressed, to_fill_in=to_fill_in)
 
 
 def _shown(laid: LaidOut | None, portrait: Portrait, ink: Ink, most: float | None = None) -> Iterator[Item]:

@@ -34,7 +34,7 @@ def compose_test_page(edition: Edition, studio: Studio, _: Address) -> Composed 
     """
     used = (sheet for one in LABELS.all(edition) for label in one.labels[:1] for sheet in _sheets_of(label.laid_out) if not sheet.is_cut)
     stocks = list({stock.name: stock for stock in (*_asked_for(studio), *used)}.values()) or list(known_stocks(studio))[:1]
-    if not stocks or not edition.sheets:
+    if not stocks or not edition.plans:
         return None
     names = listed([f'"{stock.name}"' for stock in stocks])
     title = say_count("Test page for the label sheet {sheet}", "Test pages for the label sheets {sheet}", len(stocks), sheet=names)

@@ -64,7 +64,7 @@ BENCH = "bench from above"  # The drawing of the bench before lye is opened.
 def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     """Make the take-home sheet of one recipe and home size."""
     studio_class, home = at.plan.studio_class, at.home
-    studio, sheet = edition.studio, home.sheet
+    studio, sheet = edition.studio, home.batch
     title = f"{sheet.recipe.name}, {size_words(home.size)}"
     parts = home_parts(studio_class, sheet.recipe.key)
     sources = [

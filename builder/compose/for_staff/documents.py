@@ -98,7 +98,7 @@ def _worked(studio: Studio, plan: ClassPlan, made: MadeProduct) -> WorkedProduct
 
 def compose_home_workings(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
     """Make the sums of the home sizes of a class; none where it has no home sizes."""
-    sums = tuple(view_sums(f"{home.sheet.recipe.name}, {size_words(home.size)}", home.sheet) for made in plan.made for home in made.home)
+    sums = tuple(view_sums(f"{home.batch.recipe.name}, {size_words(home.size)}", home.batch) for made in plan.made for home in made.home)
     if not sums:
         return None
     title = say("Workings of the home sizes: {class_title}", class_title=plan.studio_class.title)

@@ -42,15 +42,15 @@ def view_mixed(plan: ClassPlan, made: MadeProduct) -> Iterator[PotView]:
 
 
 def _pot(plan: ClassPlan, planned: PlannedBatch) -> PotView:
-    sheet = planned.sheet
-    who = {id(task.weighed.line): who_weighs(plan, task) for task in plan.weighing.of(sheet.recipe.name, planned.purpose)}
-    groups = tuple(_group(phase, who) for phase in phases_of(sheet))
-    return PotView(batch_title(planned), groups, weighed_together(sheet.grams.weighed, "g"))
+    batch = planned.batch
+    who = {id(task.weighed.line): who_weighs(plan, task) for task in plan.weighing.of(batch.recipe.name, planned.purpose)}
+    groups = tuple(_group(phase, who) for phase in phases_of(batch))
+    return PotView(batch_title(planned), groups, weighed_together(batch.grams.weighed, "g"))
 
 
 def scales_used(plan: ClassPlan) -> str:
     """Return in words how each scale of a date reads, the coarser first."""
-    scales = {w.scale for made in plan.made for planned in made.batches for row in planned.sheet.rows for w in row[:1]}
+    scales = {w.scale for made in plan.made for planned in made.batches for row in planned.batch.rows for w in row[:1]}
     named = (f"{say(scale.name)} {reading(scale)}" for scale in sorted(scales, key=lambda one: (-one.division.grams, one.name)))
     return listed(list(dict.fromkeys(named)))
 

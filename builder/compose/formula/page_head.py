@@ -11,7 +11,7 @@ AT_HOME, IN_LARGE_PRINT, IN_CLASS = 0, 200, 160
 
 
 def at_the_head(goes_on: str, warns: Sequence[tuple[str, str]], most: int) -> str:
-    """Say which part goes on, with its cautions, each signal word once. What goes beyond `most` letters is counted, dangers last."""
+    """Return in words which part goes on, with its cautions, each signal word once; beyond `most` letters counted, dangers last."""
     dangers = [one for one in warns if one[0] == say(DANGER)]
     by_weight = [*dangers, *(one for one in warns if one not in dangers)]
     for named in range(len(warns), 0, -1):

@@ -6,7 +6,7 @@ font of the studio's own takes the place of the design's.
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from itertools import combinations
+from itertools import combinations, pairwise
 
 from builder.compose.label.label_texts import Run
 from builder.compose.label_layout.label_lines import Block, Setter, line_height
@@ -93,7 +93,7 @@ def _ways_to_break(name: str, count: int) -> Iterator[list[str]]:
     if count > len(words) or len(words) > MOST_WORDS:
         return
     for cuts in combinations(range(1, len(words)), count - 1):
-        yield [" ".join(words[begin:end]) for begin, end in zip((0, *cuts), (*cuts, len(words)), strict=True)]
+        yield [" ".join(words[begin:end]) for begin, end in pairwise((0, *cuts, len(words)))]
 
 
 def block_of_row(

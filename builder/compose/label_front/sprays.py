@@ -1,6 +1,7 @@
 """Leaves of the form of a recipe's petals: sprays behind a mark, and a garland around a label. Lengths in millimetres."""
 
 from collections.abc import Iterator
+from itertools import pairwise
 from math import atan2, cos, pi, sin, sqrt
 
 from builder.compose.label_front.space import Space
@@ -101,7 +102,7 @@ class _Way:
             lower = [(right - corner + corner * sin(turn), lowest - corner + corner * cos(turn)) for turn in turns]
             upper = [(right - corner + corner * cos(turn), inner.y + corner - corner * sin(turn)) for turn in turns]
             self._points = [(label.middle, lowest), *lower, *upper, (label.middle, inner.y)]
-        self._steps = [sqrt((u - x) ** 2 + (v - y) ** 2) for (x, y), (u, v) in zip(self._points, self._points[1:], strict=False)]
+        self._steps = [sqrt((u - x) ** 2 + (v - y) ** 2) for (x, y), (u, v) in pairwise(self._points)]
         self.length = sum(self._steps)
 
     def at(self, part: float) -> tuple[Point, float]:

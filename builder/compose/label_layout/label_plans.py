@@ -57,19 +57,19 @@ class LabelPlan:
         return batch.recipe.name if self.filling is batch.own else f"{batch.recipe.name}, {self.filling.fill.container.text}"
 
 
-def label_fits(studio: Studio, sheets: Iterable[ClassPlan]) -> list[LabelFit]:
+def label_fits(studio: Studio, plans: Iterable[ClassPlan]) -> list[LabelFit]:
     """Return for each product of each class whether its labels fit, and where the first sheet of each date begins.
 
     Nothing is said of a class that asks for a sheet which nobody has described; that is a finding of its own.
     """
     fits = []
-    for sheet in (one for one in sheets if stock_is_known(studio, one)):
-        begun = sheet.date is None
-        for plan in labels_planned(studio, sheet):
-            fit = _fit(studio, sheet, plan)
-            if not begun and sheet.date and plan.laid_out:
-                stock, begun = plan.laid_out.stock, True
-                fit = replace(fit, starts=Start(sheet.date.first_label, stock.name, stock.positions, sheet.date.at("first label")))
+    for plan in (one for one in plans if stock_is_known(studio, one)):
+        begun = plan.date is None
+        for planned in labels_planned(studio, plan):
+            fit = _fit(studio, plan, planned)
+            if not begun and plan.date and planned.laid_out:
+                stock, begun = planned.laid_out.stock, True
+                fit = replace(fit, starts=Start(plan.date.first_label, stock.name, stock.positions, plan.date.at("first label")))
             fits.append(fit)
     return fits
 
@@ -178,15 +178,15 @@ def text_of(studio: Studio, plan: ClassPlan, batch: WorkedBatch, jar: Jar) -> La
     return replace(text, net=package_contents(batch, jar.filling, studio.region, jar.units, container, languages))
 
 
-def _fit(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> LabelFit:
-    wishes, own = wished(studio, sheet), sheet.studio_class.labels
-    batch, filling = plan.made.batch, plan.filling
+def _fit(studio: Studio, plan: ClassPlan, planned: LabelPlan) -> LabelFit:
+    wishes, own = wished(studio, plan), plan.studio_class.labels
+    batch, filling = planned.made.batch, planned.filling
     would_do: tuple[str, ...] = ()
     on_two: tuple[str, ...] = ()
-    if plan.laid_out is None:
+    if planned.laid_out is None:
         setter, rules = setter_of(studio.typefaces), rules_of(studio, batch, filling)
         would_do, on_two = (
-            tuple(stock.name for stock in known_stocks(studio) if lay_out(plan.texts, stock, panels, rules, setter)) for panels in (1, 2)
+            tuple(stock.name for stock in known_stocks(studio) if lay_out(planned.texts, stock, panels, rules, setter)) for panels in (1, 2)
         )
     heights = [
         f"{what} {shortest(max(rule.height.millimetres for rule in rows), 2)} mm"
@@ -198,20 +198,20 @@ def _fit(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> LabelFit:
     ]
     place = (own.place if own.sheet else studio.profile.labels.place) if wishes.sheet else batch.recipe.place
     return LabelFit(
-        name=plan.name,
+        name=planned.name,
         recipe=batch.recipe.key,
-        class_key=sheet.studio_class.key,
+        class_key=plan.studio_class.key,
         asked_for=wishes.sheet,
-        fits=plan.laid_out is not None,
+        fits=planned.laid_out is not None,
         # What a package has to say of its contents is too long for any design.
-        is_composed=bool(filling.fill.units > 1 or (plan.laid_out and plan.laid_out.drawings)),
-        has_fields=not wishes.to_colour or not plan.laid_out or plan.laid_out.has_fields,
-        on=plan.laid_out.stock.name if plan.laid_out else "",
+        is_composed=bool(filling.fill.units > 1 or (planned.laid_out and planned.laid_out.drawings)),
+        has_fields=not wishes.to_colour or not planned.laid_out or planned.laid_out.has_fields,
+        on=planned.laid_out.stock.name if planned.laid_out else "",
         would_do=would_do,
         on_two=on_two,
         least=", ".join(heights),
         place=place,
-        over=_over_container(studio, sheet, plan),
+        over=_over_container(studio, plan, planned),
         with_little_room=_little_room(studio),
     )
 
@@ -222,20 +222,21 @@ def _little_room(studio: Studio) -> str:
     return f"On a container that is too small {rule.says} ({rule.source.title}, {rule.at})." if rule else ""
 
 
-def _over_container(studio: Studio, sheet: ClassPlan, plan: LabelPlan) -> OverContainer | None:
+def _over_container(studio: Studio, plan: ClassPlan, planned: LabelPlan) -> OverContainer | None:
     """Return in words how labels are larger than the container; None where they sit, or where that is not known."""
-    wishes, fill, laid = wished(studio, sheet), plan.filling.fill, plan.laid_out
+    wishes, fill, laid = wished(studio, plan), planned.filling.fill, planned.laid_out
     container = studio.container(fill.container)
     labels = laid.labels_each(to_colour=wishes.to_colour) if laid else 0
     if container is None or laid is None or label_sits(studio, fill, laid.stock, labels) is not False:
         return None
-    setter, rules, stock = setter_of(studio.typefaces), rules_of(studio, plan.made.batch, plan.filling), laid.stock
+    setter, rules, stock = setter_of(studio.typefaces), rules_of(studio, planned.made.batch, planned.filling), laid.stock
     sitting = [one for one in known_stocks(studio) if label_sits(studio, fill, one, labels)]
     would_do, tags = (
-        tuple(one.name for one in stocks if lay_out(plan.texts, one, laid.count, rules, setter)) for stocks in (sitting, tag_stocks(studio))
+        tuple(one.name for one in stocks if lay_out(planned.texts, one, laid.count, rules, setter))
+        for stocks in (sitting, tag_stocks(studio))
     )
     on_two = (one for one in known_stocks(studio) if label_sits(studio, fill, one, 2 + wishes.to_colour))
-    fit_on_two = tuple(one.name for one in (*on_two, *tag_stocks(studio)) if lay_out(plan.texts, one, 2, rules, setter))
+    fit_on_two = tuple(one.name for one in (*on_two, *tag_stocks(studio)) if lay_out(planned.texts, one, 2, rules, setter))
     return OverContainer(
         container=container_name(studio, fill),
         sheet=stock.name,

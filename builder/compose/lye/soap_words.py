@@ -19,9 +19,9 @@ def soap_facts(batch: WorkedBatch) -> tuple[Fact, ...]:
         (say("Glycerol, set free"), made.glycerol),
         (say("Water, before it dries"), made.water),
     ]
-    rows += [(say("What becomes of {name}", name=within(name)), mass) for name, mass in made.salts]
+    rows += [(say("What becomes of {name}", name=within(one.ingredient.name)), one.salt) for one in made.salts]
     rows += [(say("Beside hydroxide in the lye as bought"), made.rest_of_alkali)]
-    rows += [(say("{name}, as it went in", name=say(name)), mass) for name, mass in made.others]
+    rows += [(say("{name}, as it went in", name=say(card.name)), mass) for card, mass in made.others]
     facts = [Fact(name, _grams(mass)) for name, mass in rows if mass]
     facts.append(Fact(say("Together, the weight of the batch"), _grams(made.total)))
     if batch.own.cured is not None and batch.recipe.cure is not None:

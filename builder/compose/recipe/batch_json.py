@@ -26,31 +26,31 @@ from builder.model.teaching.class_plan import ChoiceTotal, ClassPlan, MadeProduc
 VERSION = 1
 
 
-def batch_json(sheet: WorkedBatch | None, findings: Iterable[Finding], recipe: str) -> Json:
+def batch_json(batch: WorkedBatch | None, findings: Iterable[Finding], recipe: str) -> Json:
     """Return the document of one batch; `batch` is null where a finding stops it."""
     return {
         "format": "stillroom batch",
         "version": VERSION,
         "recipe": recipe,
-        "batch": _batch(sheet) if sheet else None,
+        "batch": _batch(batch) if batch else None,
         "findings": [_finding(finding) for finding in findings],
     }
 
 
-def class_json(sheet: ClassPlan | None, findings: Iterable[Finding], class_key: str, recipe: str) -> Json:
+def class_json(plan: ClassPlan | None, findings: Iterable[Finding], class_key: str, recipe: str) -> Json:
     """Return the document of one product of a class; `product` is null where a finding stops it."""
-    made = next((made for made in sheet.made if made.make.recipe.text == recipe), None) if sheet else None
+    made = next((made for made in plan.made if made.make.recipe.text == recipe), None) if plan else None
     return {
         "format": "stillroom class batch",
         "version": VERSION,
         "class": class_key,
         "recipe": recipe,
-        "date": sheet.date.on.isoformat(timespec="minutes") if sheet and sheet.date else None,
-        "waiting": sheet.date.waiting if sheet and sheet.date else None,
-        "students": sheet.students if sheet else None,
-        "groups": sheet.groups if sheet else None,
-        "cost": cost_json(sheet.cost) if sheet and sheet.cost else None,
-        "product": _made(sheet, made) if sheet and made else None,
+        "date": plan.date.on.isoformat(timespec="minutes") if plan and plan.date else None,
+        "waiting": plan.date.waiting if plan and plan.date else None,
+        "students": plan.students if plan else None,
+        "groups": plan.groups if plan else None,
+        "cost": cost_json(plan.cost) if plan and plan.cost else None,
+        "product": _made(plan, made) if plan and made else None,
         "findings": [_finding(finding) for finding in findings],
     }
 
@@ -59,13 +59,13 @@ def _made(plan: ClassPlan, made: MadeProduct) -> Json:
     return {
         "containers": made.containers[0].in_all,
         "batches": [
-            {"for": p.purpose, "copies": p.copies, "batch": _batch(p.sheet), "also fills": [_filling(one) for one in p.sheet.fillings[1:]]}
+            {"for": p.purpose, "copies": p.copies, "batch": _batch(p.batch), "also fills": [_filling(one) for one in p.batch.fillings[1:]]}
             for p in made.batches
         ],
         "needed in all": [{"ingredient": need.ingredient, "grams": number(need.mass.grams)} for need in made.needed],
         "choices in all": [_choice_total(total) for total in made.choices],
         "labels": labels_json(made),
-        "at home": [{"size": home.size.written, "batch": _batch(home.sheet)} for home in made.home],
+        "at home": [{"size": home.size.written, "batch": _batch(home.batch)} for home in made.home],
         "jugs": [jug_json(jug) for jug in made.jugs],
         "who weighs": weighing_json(plan, made.batch.recipe.name),
         "lye solutions": solutions_json(plan, made.batch.recipe.name),
@@ -204,10 +204,10 @@ def _soap(made: SoapMade, filling: Filling) -> Json:
         ],
         "glycerol": number(made.glycerol.grams),
         "water": number(made.water.grams),
-        "salts of acids": {name: number(mass.grams) for name, mass in made.salts},
+        "salts of acids": {one.ingredient.name: number(one.salt.grams) for one in made.salts},
         "rest of the alkali": number(made.rest_of_alkali.grams),
         "free alkali": number(made.free_alkali.grams),
-        "other ingredients": {name: number(mass.grams) for name, mass in made.others},
+        "other ingredients": {card.name: number(mass.grams) for card, mass in made.others},
         "total": number(made.total.grams),
         "bar": number(filling.fill.weight.grams),
         "bar after the cure": number(filling.cured.grams) if filling.cured else None,

@@ -32,9 +32,9 @@ PURPOSES = {
 
 def view_batches(edition: Edition, plan: ClassPlan, made: MadeProduct) -> ProductBatches:
     """Return the batches of one product."""
-    studio, sheet = edition.studio, made.batch
+    studio, batch = edition.studio, made.batch
     return ProductBatches(
-        name=sheet.recipe.name,
+        name=batch.recipe.name,
         containers=say("{containers} in all", containers=listed([_in_all(studio, one) for one in made.containers])),
         left_over=_left_over(studio, plan, made),
         batches=view_worked(studio, plan, made),
@@ -77,51 +77,51 @@ def batch_title(planned: PlannedBatch) -> str:
 
 def sums_of(made: MadeProduct) -> tuple[SumsView, ...]:
     """Return the sums of each batch of a product."""
-    return tuple(view_sums(labelled(planned.sheet.recipe.name, batch_title(planned)), planned.sheet) for planned in made.batches)
+    return tuple(view_sums(labelled(planned.batch.recipe.name, batch_title(planned)), planned.batch) for planned in made.batches)
 
 
 def _batch(studio: Studio, plan: ClassPlan, planned: PlannedBatch) -> BatchView:
-    sheet = planned.sheet
+    batch = planned.batch
     return BatchView(
         batch_title(planned),
-        staff_table(sheet),
-        tuple(_at_the_table(studio, sheet)),
-        tuple(_portions(studio, sheet)),
-        staff_lye(sheet, _solutions(plan, planned), f"{sheet.recipe.key}-{planned.purpose}"),
-        soap_facts(sheet),
-        heat_lines(sheet),
+        staff_table(batch),
+        tuple(_at_the_table(studio, batch)),
+        tuple(_portions(studio, batch)),
+        staff_lye(batch, _solutions(plan, planned), f"{batch.recipe.key}-{planned.purpose}"),
+        soap_facts(batch),
+        heat_lines(batch),
     )
 
 
 def _solutions(plan: ClassPlan, planned: PlannedBatch) -> tuple[LyeSolution, ...]:
     """Return the lye solutions that go into the pots of a planned batch; one for several of them stands with the first."""
-    solutions = plan.weighing.solutions_of(planned.sheet.recipe.name)
+    solutions = plan.weighing.solutions_of(planned.batch.recipe.name)
     return tuple(lye for lye in solutions if lye.bottles and lye.bottles[0].purpose == planned.purpose)
 
 
-def _at_the_table(studio: Studio, sheet: WorkedBatch) -> list[Fact]:
+def _at_the_table(studio: Studio, batch: WorkedBatch) -> list[Fact]:
     """Return what is read off a scale or a strip while a batch is made and filled."""
-    portions = sheet.own.portions
-    facts = [fact for one in sheet.fillings for fact in _filling(studio, one)]
-    if isinstance(sheet.size, PeopleSize) and sheet.size.demo:
-        facts.append(Fact(say("To show"), grams(sheet.size.demo)))
+    portions = batch.own.portions
+    facts = [fact for one in batch.fillings for fact in _filling(studio, one)]
+    if isinstance(batch.size, PeopleSize) and batch.size.demo:
+        facts.append(Fact(say("To show"), grams(batch.size.demo)))
     if portions.all_from is not None and portions.wanted:
-        went_in, least = grams(sheet.own.read.finished), grams(sheet.own.read.all_from or sheet.own.read.finished)
+        went_in, least = grams(batch.own.read.finished), grams(batch.own.read.all_from or batch.own.read.finished)
         said = say("{went_in} went in; all containers are filled from {least}", went_in=went_in, least=least)
         facts.append(Fact(say("Weigh the finished batch"), said))
-    facts += _unlimited(sheet)
-    ph = ph_words(sheet)
+    facts += _unlimited(batch)
+    ph = ph_words(batch)
     return [*facts, Fact(say("pH"), ph)] if ph else facts
 
 
-def _portions(studio: Studio, sheet: WorkedBatch) -> list[Fact]:
+def _portions(studio: Studio, batch: WorkedBatch) -> list[Fact]:
     """Return how a batch divides."""
-    facts = [Fact(say("Containers filled"), containers_of(studio, one.fill, one.portions.yields)) for one in sheet.fillings]
-    if isinstance(sheet.size, PeopleSize) and sheet.size.left_in_the_pot:
-        facts.append(Fact(say("Stays in the pot"), grams(sheet.size.left_in_the_pot)))
-    if sheet.smallest:
-        facts.append(Fact(say("Smallest sensible batch on these scales"), say("about {weight}", weight=grams(sheet.smallest))))
-    return [*facts, Fact(say("Left over"), grams(sheet.own.read.left))]
+    facts = [Fact(say("Containers filled"), containers_of(studio, one.fill, one.portions.yields)) for one in batch.fillings]
+    if isinstance(batch.size, PeopleSize) and batch.size.left_in_the_pot:
+        facts.append(Fact(say("Stays in the pot"), grams(batch.size.left_in_the_pot)))
+    if batch.smallest:
+        facts.append(Fact(say("Smallest sensible batch on these scales"), say("about {weight}", weight=grams(batch.smallest))))
+    return [*facts, Fact(say("Left over"), grams(batch.own.read.left))]
 
 
 def _unlimited(batch: WorkedBatch) -> list[Fact]:

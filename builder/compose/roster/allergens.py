@@ -21,7 +21,7 @@ def allergens_open_in(studio: Studio, batches: Iterable[WorkedBatch]) -> str:
 
 
 def _cards(studio: Studio, batches: Iterable[WorkedBatch]) -> list[Ingredient]:
-    sheets = list(batches)
-    cards = [line.ingredient for sheet in sheets for line in sheet.lines]
-    options = (option for sheet in sheets for dose in sheet.own.doses for option in dose.offered if option is not None)
+    batches = list(batches)
+    cards = [line.ingredient for batch in batches for line in batch.lines]
+    options = (option for batch in batches for dose in batch.own.doses for option in dose.offered if option is not None)
     return [*cards, *(card for card in map(studio.ingredient, options) if card is not None)]

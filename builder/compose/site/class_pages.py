@@ -73,16 +73,16 @@ def compose_class_page(edition: Edition, plan: ClassPlan, here: Address) -> Comp
 
 
 def _product(edition: Edition, studio_class: StudioClass, made: MadeProduct, here: Address) -> ProductView:
-    sheet = made.batch
-    drawn = portrait_of(edition.studio, sheet)
-    share = listed([_share(edition.studio, sheet.product, one) for one in sheet.fillings if one.each_student])
+    batch = made.batch
+    drawn = portrait_of(edition.studio, batch)
+    share = listed([_share(edition.studio, batch.product, one) for one in batch.fillings if one.each_student])
     return ProductView(
-        name=sheet.recipe.name,
-        identity=say(sheet.product.identity),
-        about=sheet.recipe.about,
+        name=batch.recipe.name,
+        identity=say(batch.product.identity),
+        about=batch.recipe.about,
         share=share,
-        ingredients=sentence(listed(_plain_names(sheet))),
-        choices=tuple(_choice(dose.what, dose.offered) for dose in sheet.own.doses),
+        ingredients=sentence(listed(_plain_names(batch))),
+        choices=tuple(_choice(dose.what, dose.offered) for dose in batch.own.doses),
         sheets=_sheets(studio_class, made, here) if studio_class.sheets_are_public else (),
         mark_html=mark(drawn, PAGE_MARK, Look.TINTED),
         mark_read=how_to_read(drawn),

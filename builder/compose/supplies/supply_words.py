@@ -168,7 +168,7 @@ def _costs(studio: Studio, plan: ClassPlan, cost: Cost) -> list[Fact]:
     facts += [
         Fact(
             say("At home: {name}, {size}", name=within(made.batch.recipe.name), size=size_words(home.size)),
-            home_cost(studio, home.sheet),
+            home_cost(studio, home.batch),
         )
         for made, home in homes
     ]

@@ -30,36 +30,36 @@ class TextWriter:
     link: Callable[[LinkHole], str]
     drawing: Callable[[Name], Drawing]
 
-    def fill(self, pieces: Iterable[Piece], sheet: WorkedBatch | None) -> str:
+    def fill(self, pieces: Iterable[Piece], batch: WorkedBatch | None) -> str:
         """Join the pieces of a block. Text that speaks of no batch has none, and no amounts to fill in."""
         pieces = tuple(pieces)
         drawings = [self.drawing(piece.name) for piece in pieces if isinstance(piece, DrawingHole)]
         named = next((piece.name for piece in pieces if isinstance(piece, Mention)), None)
-        weighed = self.amount(named, sheet) if drawings and named is not None and sheet is not None else ""
+        weighed = self.amount(named, batch) if drawings and named is not None and batch is not None else ""
         drawn = "".join(figure_html(drawing, weighed) for drawing in drawings)
-        html = "".join(self._piece(piece, sheet) for piece in pieces if not isinstance(piece, DrawingHole))
+        html = "".join(self._piece(piece, batch) for piece in pieces if not isinstance(piece, DrawingHole))
         # What shows an amount must not reach into the next step, whose amount is another.
         below = '<div class="below"></div>' if any(drawing.shows_reading for drawing in drawings) else ""
         return f'<div class="beside">{drawn}</div>{html}{below}' if drawn and html else drawn + html
 
-    def fill_blocks(self, blocks: Iterable[Block], sheet: WorkedBatch | None = None) -> str:
+    def fill_blocks(self, blocks: Iterable[Block], batch: WorkedBatch | None = None) -> str:
         """Return running text as finished HTML; its cautions are shown elsewhere."""
-        return "\n".join(self._block(block, sheet) for block in blocks if not isinstance(block, CautionHere))
+        return "\n".join(self._block(block, batch) for block in blocks if not isinstance(block, CautionHere))
 
-    def _block(self, block: Prose | Steps, sheet: WorkedBatch | None) -> str:
+    def _block(self, block: Prose | Steps, batch: WorkedBatch | None) -> str:
         if isinstance(block, Prose):
-            return self.fill(block.pieces, sheet)
-        steps = "".join(f"<li>{self.fill(step.pieces, sheet)}</li>" for step in block.steps)
+            return self.fill(block.pieces, batch)
+        steps = "".join(f"<li>{self.fill(step.pieces, batch)}</li>" for step in block.steps)
         return f"<ol>{steps}</ol>"
 
-    def _piece(self, piece: str | Mention | PictureHole | LinkHole, sheet: WorkedBatch | None) -> str:
+    def _piece(self, piece: str | Mention | PictureHole | LinkHole, batch: WorkedBatch | None) -> str:
         match piece:
             case str():
                 return keep_together(piece)
             case Mention(name):
-                if sheet is None:
+                if batch is None:
                     raise KeyError(f"{name.text} has no batch to be read from")
-                first, other, rest = self.amount(name, sheet).partition(" (")  # The unit in brackets is the smaller one.
+                first, other, rest = self.amount(name, batch).partition(" (")  # The unit in brackets is the smaller one.
                 return f'<b class="amount">{escape(first)}</b>{escape(other + rest)}'
             case PictureHole():
                 return self.picture(piece)
@@ -106,7 +106,7 @@ def _paper_writer(edition: Edition, folder: str, at_home: bool) -> TextWriter:
 
 def _amounts(edition: Edition, at_home: bool) -> Callable[[Name, WorkedBatch], str]:
     write = home_amount if at_home else class_amount
-    return lambda name, sheet: write(edition.studio, sheet, name)
+    return lambda name, batch: write(edition.studio, batch, name)
 
 
 def _drawings(edition: Edition) -> Callable[[Name], Drawing]:

@@ -18,10 +18,19 @@ class SoapOf:
 
 
 @dataclass(frozen=True)
+class SaltOf:
+    """What one acid became: its salt (citrate, lactate, acetate), and the alkali that it `took`, in mol."""
+
+    ingredient: Ingredient
+    salt: Mass
+    took: Fraction
+
+
+@dataclass(frozen=True)
 class SoapMade:
     """What comes out of the pot once the lye has done its work; the parts add to the weight of the column exactly.
 
-    `salts` are those of acids (citrate, lactate, acetate) by the acid's name. `rest_of_alkali` is what the alkali as bought holds beside
+    `salts` are those of the acids, in the order of the column. `rest_of_alkali` is what the alkali as bought holds beside
     hydroxide. `water` is all of it, that in milks and in solutions of acids too. `others` are the ingredients that take no part, less
     their water. `free_alkali` is hydroxide that found no fat: a finding stops such a batch.
     """
@@ -29,8 +38,8 @@ class SoapMade:
     soaps: tuple[SoapOf, ...]
     glycerol: Mass
     water: Mass
-    salts: tuple[tuple[str, Mass], ...]
+    salts: tuple[SaltOf, ...]
     rest_of_alkali: Mass
     free_alkali: Mass
-    others: tuple[tuple[str, Mass], ...]
+    others: tuple[tuple[Ingredient, Mass], ...]
     total: Mass

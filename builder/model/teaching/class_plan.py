@@ -28,7 +28,7 @@ class PlannedBatch:
     """A batch made `copies` times."""
 
     purpose: PotFor
-    sheet: WorkedBatch
+    batch: WorkedBatch
     copies: int
 
 
@@ -45,7 +45,7 @@ class HomeBatch:
     """One home size and its batch, in grams and ounces; `met` are the hazards of each part that is done at home, in order."""
 
     size: HomeSize
-    sheet: WorkedBatch
+    batch: WorkedBatch
     met: tuple[tuple[str, ...], ...] = ()
 
 
@@ -110,7 +110,7 @@ class MadeProduct:
     @property
     def batch(self) -> WorkedBatch:
         """Return the batch that the lesson speaks of: the class's, the group's or the student's own."""
-        return self.batches[0].sheet
+        return self.batches[0].batch
 
     @property
     def filled(self) -> tuple[Filling, ...]:
@@ -125,7 +125,7 @@ class ClassPlan:
     `cost` is None where the studio lists no supplies.
     `guests` are those on its roster, `waiting` those of it who wait for a seat. Only what stays in the studio may see them
     (`without_names`). `after` is what the staff do when the students have gone, `heat` what steps say of
-    it that cannot be. `was_listed` says of a sheet without names that there is a roster, `asked_at_home` which home sizes are wanted on it.
+    it that cannot be. `was_listed` says of a plan without names that there is a roster, `asked_at_home` which home sizes are wanted on it.
     """
 
     studio_class: StudioClass
@@ -165,7 +165,7 @@ class ClassPlan:
 
     @property
     def subject(self) -> WholeClass | OneDate:
-        """Return what a finding about this sheet alone is about: its date, or the class where it has none."""
+        """Return what a finding about this plan alone is about: its date, or the class where it has none."""
         return OneDate(self.studio_class.key, self.date.on) if self.date else WholeClass(self.studio_class.key)
 
     @property
@@ -198,13 +198,13 @@ class ClassPlan:
         return group_that_does(part, self.groups)
 
     def without_names(self) -> "ClassPlan":
-        """Return the sheet as it may be published: without those who come, and without those who wait."""
+        """Return the plan as it may be published: without those who come, and without those who wait."""
         return _without_names(self)
 
 
 @remembered(128)
 def _without_names(plan: ClassPlan) -> ClassPlan:
-    """Return the same value for the same sheet, so that what has been worked out from it is known."""
+    """Return the same value for the same plan, so that what has been worked out from it is known."""
     made = tuple(_nameless(one) for one in plan.made)
     return replace(plan, guests=(), waiting=(), was_listed=plan.has_roster, asked_at_home=plan.sizes_at_home, made=made)
 

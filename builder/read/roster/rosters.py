@@ -93,7 +93,7 @@ def _by_their_cells(lines: Sequence[Line], number: int, last: str) -> tuple[list
 
 
 def _rows_wrong(broken: Sequence[Line], number: int, sign: str) -> Iterator[Finding]:
-    """Say once what is wrong with all rows that have the same number of cells."""
+    """Yield once what is wrong with all rows that have the same number of cells."""
     marks = {";": "semicolon", "\t": "tab"}.get(sign, "comma")
     for cells in dict.fromkeys(len(line.cells) for line in broken):
         first, *others = (line.place for line in broken if len(line.cells) == cells)

@@ -7,6 +7,7 @@ which is less than one of the first unit. Nothing is guessed: what does not fit 
 import re
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 
 from builder.model.finding_kind import STOP, FindingKind
 from builder.read.text.text_error import AmountError, quoted
@@ -40,16 +41,16 @@ def measure(text: str, *wanted: Kind, zero: bool = False, below_zero: bool = Fal
     for _, unit in parts:
         _refuse_another_kind(unit, wanted)
     kind = KIND_OF_UNIT[parts[0][1]]
-    bases = [in_base_unit(number, unit) for number, unit in parts]
-    _refuse_two_amounts(text, kind, parts, bases)
+    _refuse_two_amounts(text, kind, parts)
+    total = sum((in_base_unit(number, unit) for number, unit in parts), Fraction(0))
     if unsigned != plain:
         if not below_zero:
             remedy = f"Write an amount above zero, for example {EXAMPLES[kind]}."
             raise AmountError("amount-not-positive", f"{quoted(text)} is below zero.", remedy)
-        bases = [in_base_unit(-number, unit) for number, unit in parts]
+        total = sum((in_base_unit(-number, unit) for number, unit in parts), Fraction(0))
     if not any(number for number, _ in parts) and not zero:
         raise AmountError("amount-not-positive", f"{quoted(text)} is nothing.", "Write an amount above zero, or leave the line out.")
-    return Measured(kind, sum(bases, Fraction(0)), parts[0][1])
+    return Measured(kind, total, parts[0][1])
 
 
 def _refuse_what_is_no_amount(text: str, unsigned: str, wanted: tuple[Kind, ...]) -> None:
@@ -86,11 +87,11 @@ def _refuse_another_kind(unit: str, wanted: tuple[Kind, ...]) -> None:
         raise AmountError("unit-of-another-kind", f'"{shown(unit)}" makes it {kind}, and what is wanted here is {words}.', remedy)
 
 
-def _refuse_two_amounts(text: str, kind: Kind, parts: list[tuple[Fraction, str]], bases: list[Fraction]) -> None:
+def _refuse_two_amounts(text: str, kind: Kind, parts: list[tuple[Fraction, str]]) -> None:
     remedy = f"Write one amount, for example {EXAMPLES[kind]}; the other units are worked out from it."
-    for (_, larger), (_, unit), smaller in zip(parts, parts[1:], bases[1:], strict=False):
+    for (_, larger), (number, unit) in pairwise(parts):
         if kind not in _IN_TWO_PARTS or KIND_OF_UNIT[unit] is not kind:
             raise AmountError("amount-unreadable", f"{quoted(text)} holds more than one amount.", remedy)
-        if smaller >= in_base_unit(Fraction(1), larger):
+        if in_base_unit(number, unit) >= in_base_unit(Fraction(1), larger):
             wrong = f"{quoted(text)} can be taken for two amounts, since its second part is not less than 1 {shown(larger)}."
             raise AmountError("amount-unreadable", wrong, remedy)

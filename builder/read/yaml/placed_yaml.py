@@ -42,7 +42,7 @@ class PlacedYaml:
         return self._mark(path).key
 
     def places(self, *path: Step) -> dict[str, Place]:
-        """Give, for each key of a mapping, the place of the text under it, or of the key itself where there is more than a text."""
+        """Return for each key of a mapping the place of the text under it, or of the key itself where there is more than a text."""
         data = self.at(*path)
         keys = data if isinstance(data, dict) else {}
         return {key: self.place(*path, key) if isinstance(value, str) else self.key_place(*path, key) for key, value in keys.items()}

@@ -16,13 +16,12 @@ from fractions import Fraction
 
 from builder.model.label.declaration import NOTHING, WHOLE
 from builder.model.lye.soap_made import SoapMade
-from builder.model.recipe.column import Column, Role
+from builder.model.recipe.column import Column
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, DeclaredAs, Ingredient, LabelName
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import DeclaredBy, Product
-from builder.reckon.lye.equivalents import acid_equivalents, molar_mass
-from builder.words.fold import fold
+from builder.reckon.lye.equivalents import molar_mass
 
 Weighed = tuple[Ingredient, Fraction, Fraction]
 Cards = Mapping[str, Ingredient]
@@ -37,12 +36,7 @@ def soap_as_made(made: SoapMade, column: Column, product: Product, cards: Cards,
     whole, lye = made.total, column.lye
     assert lye is not None
     nameless = [soap.ingredient for soap in made.soaps if not soap.ingredient.saponified_as or not soap.ingredient.label_name]
-    sour = [w for w in column.weighed if w.line.ingredient.counts_as is CountsAs.ACID and w.line.role not in (Role.OIL, Role.ALKALI)]
-    acids = [
-        (cards[fold(name)], mass.grams, acid_equivalents(w.mass, w.line.ingredient))
-        for (name, mass), w in zip(made.salts, sour, strict=True)
-    ]
-    nameless += [card for card, *_ in acids if not card.saponified_as]
+    nameless += [one.ingredient for one in made.salts if not one.ingredient.saponified_as]
     if nameless:
         return tuple((replace(card, label_name=None, declared_as=DeclaredAs.INGREDIENT), WHOLE, WHOLE) for card in nameless)
     by_alkali = [(_metal(part.card), part.by_equivalents, molar_mass(part.card)) for part in lye.parts]
@@ -60,12 +54,12 @@ def soap_as_made(made: SoapMade, column: Column, product: Product, cards: Cards,
         *_blend("Soap of the fats", salts, (1 - highest) / used, (1 - lowest) / used),
         *_free_fat(made, lye.superfat, lowest, highest),
         *(
-            (_card(card.name, _salt(metal, card)), amount, amount)
-            for card, grams, took in acids
+            (_card(one.ingredient.name, _salt(metal, one.ingredient)), amount, amount)
+            for one in made.salts
             for metal, share, molar in by_alkali
-            for amount in [share * (grams + took * (molar - per_mol)) / whole.grams]
+            for amount in [share * (one.salt.grams + one.took * (molar - per_mol)) / whole.grams]
         ),
-        *((cards[fold(name)], mass / whole, mass / whole) for name, mass in made.others),
+        *((card, mass / whole, mass / whole) for card, mass in made.others),
     ]
     water = made.water / whole
     least = max(water - drop, NOTHING) if drop is not None else NOTHING if product.declared_by == DeclaredBy.WEIGHT else water

@@ -154,35 +154,33 @@ def _sour_liquids(need: LyeNeed, basis: LyeBasis) -> list[tuple[Ingredient, Mass
 
 def _as_stated(oils: Mass, basis: LyeBasis) -> LyeNeed:
     """Return the alkali and the liquids that the recipe states by weight, for so much oil."""
-    workings, solids = [], []
+    workings, solids = [], list[tuple[Alkali, Mass]]()
     for alkali in basis.alkalis:
         assert alkali.weighs is not None
         solid = alkali.weighs * (oils / basis.oils)
         given = (Given("stated", alkali.weighs.grams, "g"), Given("with oils", basis.oils.grams, "g"), Given("oils", oils.grams, "g"))
         workings.append(Working("weight with the oils", alkali.card.name, given, solid.grams, "g"))
-        solids.append(solid)
-    water, working = _water(sum_masses(solids), oils, basis)
-    return LyeNeed(tuple(zip(basis.alkalis, solids, strict=True)), _liquids(basis.plan, water, NO_MASS), (*workings, working))
+        solids.append((alkali, solid))
+    water, working = _water(solids, oils, basis)
+    return LyeNeed(tuple(solids), _liquids(basis.plan, water, NO_MASS), (*workings, working))
 
 
 def _mix(wanted: Fraction, oils: Mass, basis: LyeBasis) -> LyeNeed:
     """Return the alkali as it is weighed and the liquids for so many mol of it."""
-    plan, alkalis = basis.plan, basis.alkalis
-    workings = []
-    solids = _divide(wanted, alkalis, plan.divided_by)
-    for alkali, solid in zip(alkalis, solids, strict=True):
+    plan, workings = basis.plan, []
+    weighed, brought = _divide(wanted, basis.alkalis, plan.divided_by), NO_MASS
+    for alkali, solid in weighed:
         given = (
             Given("alkali", solid.grams * alkali.purity.typical / molar_mass(alkali.card), "mol"),
             Given("molar mass", molar_mass(alkali.card), "g/mol"),
             Given("purity", alkali.purity.typical, "of 1", alkali.purity.source),
         )
         workings.append(Working("alkali weight", alkali.card.name, given, solid.grams, "g"))
-    water, working = _water(sum_masses(solids), oils, basis)
+    water, working = _water(weighed, oils, basis)
     workings.append(working)
-    weighed, brought = solids, NO_MASS
     if plan.ready_mixed is not None:
-        weighed, brought = _ready_mixed(plan.ready_mixed.fraction, alkalis, solids, workings)
-    return LyeNeed(tuple(zip(alkalis, weighed, strict=True)), _liquids(plan, water, brought), tuple(workings))
+        weighed, brought = _ready_mixed(plan.ready_mixed.fraction, weighed, workings)
+    return LyeNeed(tuple(weighed), _liquids(plan, water, brought), tuple(workings))
 
 
 def fat_working(card: Ingredient, mass: Mass, koh: Fraction) -> Working:
@@ -208,18 +206,20 @@ def acid_working(card: Ingredient, mass: Mass) -> Working:
     return Working("acid equivalents", card.name, given, acid_equivalents(mass, card), "mol")
 
 
-def _divide(wanted: Fraction, alkalis: Sequence[Alkali], by: DividedBy) -> list[Mass]:
+def _divide(wanted: Fraction, alkalis: Sequence[Alkali], by: DividedBy) -> list[tuple[Alkali, Mass]]:
+    """Return what each alkali weighs as a solid, so that together they bring so many mol."""
     if by is DividedBy.EQUIVALENTS:
-        return [Mass(wanted * alkali.share * molar_mass(alkali.card) / alkali.purity.typical) for alkali in alkalis]
+        return [(a, Mass(wanted * a.share * molar_mass(a.card) / a.purity.typical)) for a in alkalis]
     if by is DividedBy.HYDROXIDE:
         one_gram = sum((a.share / molar_mass(a.card) for a in alkalis), Fraction(0))
-        return [Mass(wanted / one_gram * alkali.share / alkali.purity.typical) for alkali in alkalis]
+        return [(a, Mass(wanted / one_gram * a.share / a.purity.typical)) for a in alkalis]
     one_gram = sum((a.share * a.purity.typical / molar_mass(a.card) for a in alkalis), Fraction(0))
-    return [Mass(wanted / one_gram * alkali.share) for alkali in alkalis]
+    return [(a, Mass(wanted / one_gram * a.share)) for a in alkalis]
 
 
-def _water(lye: Mass, oils: Mass, basis: LyeBasis) -> tuple[Mass, Working]:
+def _water(solids: Sequence[tuple[Alkali, Mass]], oils: Mass, basis: LyeBasis) -> tuple[Mass, Working]:
     plan, value = basis.plan, basis.plan.water.value
+    lye = sum_masses(solid for _, solid in solids)
     match plan.water.by:
         case WaterBy.CONCENTRATION:
             water, rule, of = lye * ((1 - value) / value), "water by concentration", Given("lye", lye.grams, "g")
@@ -234,14 +234,16 @@ def _water(lye: Mass, oils: Mass, basis: LyeBasis) -> tuple[Mass, Working]:
     return water, Working(rule, "the liquid of the lye", (of, Given(str(plan.water.by), value, "")), water.grams, "g")
 
 
-def _ready_mixed(strength: Fraction, alkalis: Sequence[Alkali], solids: Sequence[Mass], workings: list[Working]) -> tuple[list[Mass], Mass]:
+def _ready_mixed(
+    strength: Fraction, solids: Sequence[tuple[Alkali, Mass]], workings: list[Working]
+) -> tuple[list[tuple[Alkali, Mass]], Mass]:
     """Return the solutions in place of the solids, and the water that they bring."""
     solutions, brought = [], NO_MASS
-    for alkali, solid in zip(alkalis, solids, strict=True):
+    for alkali, solid in solids:
         solution = solid * alkali.purity.typical / strength
         given = (Given("hydroxide", (solid * alkali.purity.typical).grams, "g"), Given("strength", strength, "of 1"))
         workings.append(Working("water in ready-mixed lye", alkali.card.name, given, (solution - solid).grams, "g"))
-        solutions.append(solution)
+        solutions.append((alkali, solution))
         brought += solution - solid
     return solutions, brought
 

@@ -55,4 +55,4 @@ def _ready_mixed(recipe: Recipe, batches: Sequence[PlannedBatch], place: Workpla
 
 def _taken(planned: PlannedBatch, alkali: Ingredient) -> Mass:
     """Return what one pot of a planned batch takes of the solution of an alkali."""
-    return sum_masses(w.mass for w in planned.sheet.grams.weighed if w.line.role is Role.ALKALI and w.line.ingredient.key == alkali.key)
+    return sum_masses(w.mass for w in planned.batch.grams.weighed if w.line.role is Role.ALKALI and w.line.ingredient.key == alkali.key)

@@ -10,11 +10,11 @@ too high (by 0.1 % of the fat for one per cent of free acid).
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
-from builder.model.lye.soap_made import SoapMade, SoapOf
+from builder.model.lye.soap_made import SaltOf, SoapMade, SoapOf
 from builder.model.recipe.column import Column, Role, Weighed
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import CountsAs
-from builder.model.recipe.quantity import NO_MASS, Mass, sum_masses
+from builder.model.recipe.quantity import NO_MASS, Mass
 from builder.reckon.lye.equivalents import acid_equivalents, fat_equivalents, molar_mass, water_in
 from builder.reckon.lye.lye import LyeBasis
 
@@ -40,9 +40,9 @@ def reckon_soap(column: Column, lye: LyeBasis, constants: Mapping[str, Figure]) 
             taken = min(acid_equivalents(w.mass, w.line.ingredient), equivalents)
             equivalents -= taken
             water += taken * water_molar
-            salts.append((w.line.name, dry + Mass(taken * (per_mol - water_molar))))
+            salts.append(SaltOf(w.line.ingredient, dry + Mass(taken * (per_mol - water_molar)), taken))
         elif dry:
-            others.append((w.line.name, dry))
+            others.append((w.line.ingredient, dry))
     soaps, glycerol, freed, left = _soaps(column.weighed, equivalents, per_mol, lye.koh, glycerol_molar, water_molar)
     return SoapMade(
         soaps=soaps,
@@ -102,17 +102,3 @@ def _soaps(
             dry = w.mass - of_water
             found[id(w)] = SoapOf(card, dry * part + Mass(taken * per_mol - out), dry * (1 - part), taken)
     return tuple(found[id(w)] for w in oils), glycerol, freed, left
-
-
-def parts_of(made: SoapMade) -> Mass:
-    """Add up everything that came out; it weighs what went in."""
-    return sum_masses(
-        (
-            *(mass for soap in made.soaps for mass in (soap.soap, soap.unsaponified)),
-            made.glycerol,
-            made.water,
-            made.rest_of_alkali,
-            made.free_alkali,
-            *(mass for _, mass in (*made.salts, *made.others)),
-        )
-    )

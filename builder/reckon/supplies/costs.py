@@ -146,7 +146,7 @@ def _counts(studio: Studio, shelf: Shelf, product: _Product, key: Key) -> bool:
 
 def _in_all(studio: Studio, made: MadeProduct) -> Amounts:
     """Return what all batches of a product take, the lye as the studio mixes it ahead."""
-    amounts = [one for planned in made.batches for one in _weighed(planned.sheet, planned.copies)]
+    amounts = [one for planned in made.batches for one in _weighed(planned.batch, planned.copies)]
     return [*amounts, *(one for lye in made.ready_mixed for one in _of_solution(studio, lye))]
 
 

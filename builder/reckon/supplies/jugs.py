@@ -17,7 +17,7 @@ from builder.reckon.teaching.class_batches import people_size
 
 
 def jugs_of_batch(studio: Studio, batch: WorkedBatch) -> tuple[Jug, ...]:
-    """Give, for each pack of each base of a batch, the containers that it fills and how many packs the batch takes."""
+    """Return for each pack of each base of a batch the containers that it fills and how many packs the batch takes."""
     return tuple(
         _jug(studio, line, supply, holds, _used(batch, line), floor(holds / (batch.own.portions.fill * line.share)), None)
         for line in _bases(batch)
@@ -29,7 +29,7 @@ def jugs_of_class(studio: Studio, made: MadeProduct, group_size: int) -> tuple[J
     """Return the same for a product of a class, by students."""
     found = []
     for line in _bases(made.batch):
-        used = sum_masses(_used(planned.sheet, line) * planned.copies for planned in made.batches)
+        used = sum_masses(_used(planned.batch, line) * planned.copies for planned in made.batches)
         for supply, holds in _packs(studio, line):
             students = max(_students(made, line, holds, group_size), 0)
             containers = students * made.make.each_student + made.make.spare if students else 0
@@ -48,8 +48,8 @@ def _students(made: MadeProduct, line: Line, holds: Mass, group_size: int) -> in
         # The scale rounds a batch up where it would leave a container short.
         return students if division * ceil((fixed + each * students) / division) <= holds else students - 1
     first, *teacher = made.batches
-    fixed = sum_masses(_used(planned.sheet, line) for planned in teacher)
-    each = _used(first.sheet, line)
+    fixed = sum_masses(_used(planned.batch, line) for planned in teacher)
+    each = _used(first.batch, line)
     return floor((holds - fixed) / each) * (group_size if make.batch_for is BatchFor.GROUP else 1) if each else 0
 
 

@@ -22,7 +22,7 @@ def strokes_of(mass: Mass, one: Mass) -> Fraction:
 
 
 def pumped(studio: Studio) -> dict[str, tuple[Supply, Mass]]:
-    """Give, by ingredient key, the pack with a pump and what one stroke of it weighs."""
+    """Return by ingredient key the pack with a pump and what one stroke of it weighs."""
     found: dict[str, tuple[Supply, Mass]] = {}
     for supply in studio.supplies:
         card = studio.ingredient(supply.name)

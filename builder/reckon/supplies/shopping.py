@@ -1,4 +1,4 @@
-"""Class sheets to what to buy for all of them: the needs of all dates first, then what is in stock, then the cheapest packs for the rest.
+"""Class plans to what to buy for all of them: the needs of all dates first, then what is in stock, then the cheapest packs for the rest.
 
 Bought once for all dates, what is left in a pack serves the next one. Choices count as the totals of the classes expect them: what the
 roster says, and an even share of those that are open. Dates without a sheet (past, cancelled, nobody enrolled) need nothing.
@@ -28,14 +28,14 @@ from builder.words.fold import fold
 OLD_AFTER = "days after which a count is old"
 
 
-def reckon_shopping(studio: Studio, sheets: Iterable[ClassPlan], period: Period, *, today: date, held_back: Iterable[str] = ()) -> Shopping:
+def reckon_shopping(studio: Studio, plans: Iterable[ClassPlan], period: Period, *, today: date, held_back: Iterable[str] = ()) -> Shopping:
     """Work out the list of the dates within a period, none of them before today; `held_back` are the classes that have no sheets."""
-    dated = [(sheet, occasion) for sheet in sheets for occasion in _occasions(sheet) if period.holds(occasion.class_key, occasion.on)]
+    dated = [(plan, occasion) for plan in plans for occasion in _occasions(plan) if period.holds(occasion.class_key, occasion.on)]
     dated.sort(key=lambda one: one[1])
     needs: dict[Key, dict[date, Fraction]] = {}
     names: dict[Key, str] = {}
-    for sheet, occasion in dated:
-        for key, name, quantity in _needs(studio, sheet):
+    for plan, occasion in dated:
+        for key, name, quantity in _needs(studio, plan):
             day = occasion.on.date()
             names.setdefault(key, name)
             days = needs.setdefault(key, {})

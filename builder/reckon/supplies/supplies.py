@@ -28,7 +28,7 @@ def supply_class(studio: Studio, plan: ClassPlan) -> ClassPlan:
 def _supply_made(studio: Studio, made: MadeProduct, group_size: int) -> MadeProduct:
     return replace(
         made,
-        batches=tuple(replace(one, sheet=replace(one.sheet, strokes=reckon_strokes(studio, one.sheet))) for one in made.batches),
-        home=tuple(replace(home, sheet=replace(home.sheet, cost=cost_of_batch(studio, home.sheet))) for home in made.home),
+        batches=tuple(replace(one, batch=replace(one.batch, strokes=reckon_strokes(studio, one.batch))) for one in made.batches),
+        home=tuple(replace(home, batch=replace(home.batch, cost=cost_of_batch(studio, home.batch))) for home in made.home),
         jugs=jugs_of_class(studio, made, group_size),
     )

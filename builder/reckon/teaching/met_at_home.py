@@ -16,7 +16,7 @@ from builder.rules.hazard import cold_parts
 
 
 def met_at_home(studio: Studio, parts: Sequence[Part], batch: WorkedBatch) -> tuple[tuple[str, ...], ...]:
-    """Give, for each part that is done at home, the hazards of its words and of what earlier parts have left; those of the amounts in
+    """Return for each part that is done at home the hazards of its words and of what earlier parts have left; those of the amounts in
     braces and of placed cautions stand at their own place. None for what is only read, or waited for.
     """
     cold = {id(part) for part in cold_parts(parts)}

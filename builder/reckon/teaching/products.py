@@ -18,7 +18,7 @@ from builder.reckon.teaching.class_batches import ClassBatches
 def reckon_product(studio: Studio, studio_class: StudioClass, batches: ClassBatches, make: Make, come: Attendance) -> MadeProduct:
     """Work out one product for those who come."""
     planned = batches.for_people(make, come.students, come.groups)
-    batch = planned[0].sheet
+    batch = planned[0].batch
     pots = _pots(studio, studio_class, make, planned, come)
     containers = tuple(
         Containers(one, come.students * one.each_student + one.spare, reckon_jars(batch.recipe, one, pots, come.guests))
@@ -55,7 +55,7 @@ def _needed(batches: Sequence[PlannedBatch], water: str) -> tuple[Needed, ...]:
     """Add up what all batches need, with the water that is expected to steam away."""
     totals: dict[str, Mass] = {}
     for planned in batches:
-        column = planned.sheet.grams
+        column = planned.batch.grams
         parts = [(w.line.name, w.mass) for w in column.weighed] + [(water, top_up.lost) for top_up in column.top_ups if top_up.lost]
         for name, mass in parts:
             totals[name] = totals.get(name, NO_MASS) + mass * planned.copies

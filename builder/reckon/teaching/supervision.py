@@ -46,24 +46,24 @@ def reckon_supervision(
     lingering = _Lingering(melted=_melted_ahead(studio, studio_class, made))
     with_dry_lye = parts_with_dry_lye(studio, studio_class.lesson, made)
     for timed in timeline:
-        sheet = batch_of(made, timed.part)
-        lingering.begin(timed.part, sheet.recipe.key)
+        batch = batch_of(made, timed.part)
+        lingering.begin(timed.part, batch.recipe.key)
         if timed.part.who is Who.WAITING:
             continue
-        hazards = own = hazards_in(studio, timed.part, sheet, with_dry_lye)
+        hazards = own = hazards_in(studio, timed.part, batch, with_dry_lye)
         if timed.part.by_hand:
-            handled = handled_in(studio, timed.part, sheet)
+            handled = handled_in(studio, timed.part, batch)
             fills = handled.fills or pours_in(timed.part) is not None
-            met = (*own, *([Hazard.RAW_SOAP] if handled.raw_soap else []), *(lingering.melted.get(sheet.recipe.key, ()) if fills else ()))
-            hazards = lingering.with_what_lingers(sheet.recipe.key, met)
+            met = (*own, *([Hazard.RAW_SOAP] if handled.raw_soap else []), *(lingering.melted.get(batch.recipe.key, ()) if fills else ()))
+            hazards = lingering.with_what_lingers(batch.recipe.key, met)
         elif has_steps(timed.part):
-            lingering.heat(sheet.recipe.key, own)
+            lingering.heat(batch.recipe.key, own)
         said = heat_said(timed.part, studio.flame_words, hazards)
         hazards, own = (*hazards, *said), (*own, *said)
         not_ahead: tuple[tuple[str, tuple[str, ...]], ...] = ()
         if timed.part.by_hand:
-            cards = _cards_of(studio, timed.part, sheet)
-            not_ahead = tuple((card.name, card.hazards) for card in cards if (sheet.recipe.key, card.key) not in ahead)
+            cards = _cards_of(studio, timed.part, batch)
+            not_ahead = tuple((card.name, card.hazards) for card in cards if (batch.recipe.key, card.key) not in ahead)
         rules = tuple(rules_for(studio.supervision.values(), hazards, by_hand=timed.part.by_hand))
         carried = carry(rules, staff, studio_class.youngest) if timed.part.by_hand else None
         parts.append(
@@ -131,16 +131,16 @@ def _cards_of(studio: Studio, part: Part, batch: WorkedBatch) -> tuple[Ingredien
 def _named_ahead(studio: Studio, studio_class: StudioClass, made: tuple[MadeProduct, ...]) -> set[tuple[str, str]]:
     """Return what staff have in hand before the class, by the key of the recipe and of the card: it comes to the bench in cups."""
     parts = [part for part in studio_class.lesson.parts if part.who is Who.AHEAD]
-    return {(sheet.recipe.key, card.key) for part in parts for sheet in [batch_of(made, part)] for card in _cards_of(studio, part, sheet)}
+    return {(batch.recipe.key, card.key) for part in parts for batch in [batch_of(made, part)] for card in _cards_of(studio, part, batch)}
 
 
 def _melted_ahead(studio: Studio, studio_class: StudioClass, made: tuple[MadeProduct, ...]) -> dict[str, tuple[str, ...]]:
     """Return what is made hot before the class on its day, by the key of the recipe."""
     melted: dict[str, tuple[str, ...]] = {}
     for part in (part for part in studio_class.lesson.parts if part.who is Who.AHEAD and not part.days_before):
-        sheet = batch_of(made, part)
-        hot = tuple(hazard for hazard in hazards_in(studio, part, sheet) if hazard in HEAT)
-        melted[sheet.recipe.key] = (*melted.get(sheet.recipe.key, ()), *hot)
+        batch = batch_of(made, part)
+        hot = tuple(hazard for hazard in hazards_in(studio, part, batch) if hazard in HEAT)
+        melted[batch.recipe.key] = (*melted.get(batch.recipe.key, ()), *hot)
     return melted
 
 

@@ -54,7 +54,7 @@ def _unsettled(studio: Studio, one: MadeProduct, parts: tuple[Part, ...], groups
 def _tasks(
     studio: Studio, one: MadeProduct, planned: PlannedBatch, parts: tuple[Part, ...], course: LyeCourse | None, groups: int
 ) -> Iterator[WeighingTask]:
-    for w in planned.sheet.grams.weighed:
+    for w in planned.batch.grams.weighed:
         dissolved = course is not None and course.by_staff and is_of_lye(w)
         part = course.part if dissolved and course else _part_of(studio, one, w, parts)
         weigher, group = _weigher(one, planned, part, groups)
@@ -110,7 +110,7 @@ def _found_as(w: Weighed, weigher: Weigher, *, dissolved: bool) -> FoundAs:
 
 def _dissolved(one: MadeProduct, planned: PlannedBatch, course: LyeCourse) -> LyeSolution:
     """Return the solution that staff make for each pot of a planned batch, from the amounts as weighed."""
-    lye = [w for w in planned.sheet.grams.weighed if is_of_lye(w)]
+    lye = [w for w in planned.batch.grams.weighed if is_of_lye(w)]
     alkalis = tuple((w.line.name, w.mass) for w in lye if w.line.role is Role.ALKALI)
     liquids = tuple((w.line.name, w.mass) for w in lye if w.line.role is Role.LYE_WATER)
     solution = sum_masses(w.mass for w in lye)
