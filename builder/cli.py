@@ -37,9 +37,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
         options = parse(sys.argv[1:] if arguments is None else arguments)
         # Loaded once it is known that there is a command to run: it takes a second, and help needs none of it.
-        from builder.commands import RUN
+        from builder.commands import task_of
 
-        return RUN[options.command](options)
+        return task_of(options.command)(options)
     except CommandError as error:
         print(f"stillroom: {error}", file=sys.stderr)
         return WRONG_COMMAND

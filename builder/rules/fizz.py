@@ -9,6 +9,7 @@ from fractions import Fraction
 from builder.model.dose.limit import names_of
 from builder.model.recipe.column import Line
 from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 
 _TAKES_UP = {"sodium bicarbonate": 1, "potassium bicarbonate": 1, "sodium carbonate": 2}
 
@@ -24,7 +25,7 @@ def acid_left(lines: Iterable[Line]) -> Fraction | None:
     for line in lines:
         card = line.ingredient
         groups, molar, purity, protons = carbonate(card), *(card.figure(name) for name in ("molar mass", "purity", "protons"))
-        sour = protons.typical if protons and card.kind == "acid" and not groups else 0
+        sour = protons.typical if protons and card.kind is IngredientKind.ACID and not groups else 0
         if not groups and not sour:
             continue
         if molar is None:

@@ -21,11 +21,12 @@ def complete() -> None:
     argcomplete.autocomplete(parser)
 
 
-def shell_code(shell: str) -> str:
-    """Return what a shell has to read so that it asks."""
+def print_shell_code(options: argparse.Namespace) -> int:
+    """Print what a shell has to read so that it asks."""
     from argcomplete.shell_integration import shellcode
 
-    return str(shellcode(["stillroom"], shell=shell))
+    print(shellcode(["stillroom"], shell=options.shell))
+    return 0
 
 
 def _actions(parser: argparse.ArgumentParser) -> list[argparse.Action]:

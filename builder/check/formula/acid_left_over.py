@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from builder.check.batches import Batch, BatchFinding
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact
 from builder.rules.fizz import acid_left
 from builder.words.percent import percent
@@ -24,7 +25,7 @@ def find_acid_left_over(batch: Batch) -> Iterator[BatchFinding]:
         return
     if left * 100 <= batch.constants[OPEN].typical:
         return
-    acid = max((line for line in worked.lines if line.ingredient.kind == "acid"), key=lambda line: line.share)
+    acid = max((line for line in worked.lines if line.ingredient.kind is IngredientKind.ACID), key=lambda line: line.share)
     yield batch.caution(
         "acid-left-over",
         acid.place,

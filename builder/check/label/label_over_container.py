@@ -11,6 +11,7 @@ from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.label.label_fit import LabelFit, OverContainer
 from builder.model.subject import Labels
+from builder.words.listed import first_in_quotes
 
 
 @rule_on(LABELS, FindingKind("label-over-container", CAUTION, "The label is larger than every place that the container has for it."))
@@ -32,7 +33,7 @@ def find_labels_over_containers(fits: Iterable[LabelFit]) -> Iterator[Finding]:
 
 def _remedy(over: OverContainer) -> str:
     """Name the ways out; that of two labels only where one does not do."""
-    ways = [f"choose a sheet whose labels hold the text and sit: {_or(over.would_do)}"] if over.would_do else []
+    ways = [f"choose a sheet whose labels hold the text and sit: {first_in_quotes(over.would_do)}"] if over.would_do else []
     ways += [f"write `sheet: {over.tags[0]}` under `labels:` to hang a tag on it"] if over.tags else []
     if over.on_two and not ways:
         ways = [f"write `panels: 2` and `sheet: {over.on_two[0]}` under `labels:`, for the front and the back on two"]
@@ -41,7 +42,3 @@ def _remedy(over: OverContainer) -> str:
     ]
     told = "; or ".join(ways)
     return f"{told[0].upper()}{told[1:]}."
-
-
-def _or(names: tuple[str, ...]) -> str:
-    return " or ".join(f'"{name}"' for name in names[:3])

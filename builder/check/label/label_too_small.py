@@ -13,6 +13,7 @@ from builder.model.finding_kind import ACCEPTABLE_STOP, STOP, FindingKind
 from builder.model.label.label_fit import LabelFit
 from builder.model.studio import Studio
 from builder.model.subject import Labels, Subject
+from builder.words.listed import first_in_quotes
 
 
 @rule_on(LABELS, FindingKind("label-too-small", ACCEPTABLE_STOP, "What the label has to say does not fit in type of the least height."))
@@ -49,12 +50,8 @@ def find_type_heights_unknown(studio: Studio) -> Iterator[Finding]:
 
 
 def _remedy(fit: LabelFit) -> str:
-    ways = [f"Choose a sheet on which it fits: {_listed(fit.would_do)}"] if fit.would_do else []
-    ways += [f"write `panels: 2` under `labels:` and choose {_listed(fit.on_two)} to put it on two labels"] if fit.on_two else []
+    ways = [f"Choose a sheet on which it fits: {first_in_quotes(fit.would_do)}"] if fit.would_do else []
+    ways += [f"write `panels: 2` under `labels:` and choose {first_in_quotes(fit.on_two)} to put it on two labels"] if fit.on_two else []
     ways += ["shorten directions, storage or cautions"]
     told = "; or ".join(ways)
     return f"{told[0].upper()}{told[1:]}. {NO_LABEL}"
-
-
-def _listed(names: tuple[str, ...]) -> str:
-    return " or ".join(f'"{name}"' for name in names[:3])

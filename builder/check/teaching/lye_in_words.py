@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from builder.check.rule import CLASS, CLASS_IN_STUDIO, STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
+from builder.model.hazard import Hazard
 from builder.model.label.language import OWN
 from builder.model.recipe.column import Role
 from builder.model.studio import Studio
@@ -81,7 +82,7 @@ def find_raw_soap_denied(studio: Studio) -> Iterator[Finding]:
         said = hazards_said(part, studio.lye_words) if part.no_raw_soap else {}
         if said:
             hazard, place = next(iter(said.items()))
-            what = "raw soap" if hazard == "raw soap" else "lye"
+            what = "raw soap" if hazard == Hazard.RAW_SOAP else "lye"
             yield caution(
                 "raw-soap-denied",
                 place,

@@ -197,17 +197,19 @@ def conditions_of(recipe: Recipe, studio: Studio) -> frozenset[str]:
     fat = any(card.counts_as is CountsAs.FAT for card in cards)
     wet = product.contact in (Contact.RINSE_OFF, Contact.BATH)
     fizzing = any(map(carbonate, cards))
+    neat = any(Hazard.NEAT_ESSENTIAL_OIL in card.hazards for card in cards)
+    scented = neat or bool(kinds & {IngredientKind.ESSENTIAL_OIL, IngredientKind.FRAGRANCE})
     families = {family for card in cards for family in card.allergens}
     said = {
         "lye": lye,
         "no lye": not lye,
         "unpreserved": watery and not base and not lye,
-        "fizz": product.name == "bath bomb" or (fizzing and "acid" in kinds and not lye),
+        "fizz": product.name == "bath bomb" or (fizzing and IngredientKind.ACID in kinds and not lye),
         "wet": wet,
         "bath": product.contact == Contact.BATH,
         "scrub": product.name == "scrub",
-        "scented": bool(kinds & {"essential oil", "fragrance"}) or any(Hazard.NEAT_ESSENTIAL_OIL in card.hazards for card in cards),
-        "oily": wet and fat and not lye and "soap base" not in kinds,
+        "scented": scented,
+        "oily": wet and fat and not lye and IngredientKind.SOAP_BASE not in kinds,
         "animal": any(word in card.key for card in cards for word in _OF_ANIMALS),
         "uncured": lye and product.name == "cold-process soap",
         "nuts": bool(families & {"tree nut", "peanut"}),

@@ -9,18 +9,17 @@ from collections.abc import Iterable, Iterator
 from builder.compose.addresses import Address
 from builder.compose.document_kind import Composed, ToPrint
 from builder.compose.edition import Edition
-from builder.compose.for_staff.weighings import view_pots
+from builder.compose.for_staff.weighings import view_pot
 from builder.compose.frames import frame
+from builder.compose.recipe.pot_words import POT_WORDS
 from builder.compose.teaching.class_plans import when
 from builder.compose.teaching.supervision_words import group_word, people_of
 from builder.compose.views.bench_cards import BatchCard, BatchCardsView
 from builder.compose.views.for_staff import PotView
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.jar import Pot
-from builder.model.teaching.pot_for import PotFor
-from builder.words.say import message, say, say_count
+from builder.words.say import say, say_count
 
-OF_NOBODY = {PotFor.CLASS: message("The pot of the class"), PotFor.TEACHER: message("The teacher's pot")}
 ON_A_PAGE = 2  # at the least
 
 
@@ -45,7 +44,7 @@ def compose_batch_cards(edition: Edition, plan: ClassPlan, here: Address) -> Com
 
 
 def _cards(plan: ClassPlan, made: MadeProduct) -> Iterable[BatchCard]:
-    weighed = {planned.purpose: pot for planned, pot in zip(made.batches, view_pots(plan, made), strict=True)}
+    weighed = {planned.purpose: view_pot(plan, planned) for planned in made.batches}
     for pot in made.pots:
         amounts = weighed[pot.purpose]
         lines = tuple(row for group in amounts.groups for row in group.rows)
@@ -58,7 +57,7 @@ def _whose(plan: ClassPlan, pot: Pot) -> str:
     if pot.number:
         name = say("Pot {number} of {of} ({group} {number})", number=pot.number, of=plan.groups, group=group_word(plan))
     else:
-        name = say(OF_NOBODY.get(pot.purpose, OF_NOBODY[PotFor.TEACHER]))
+        name = say(POT_WORDS[pot.purpose].alone)
     return f"{name}, {people_of(pot.people)}" if pot.people else name
 
 

@@ -13,14 +13,12 @@ from builder.model.teaching.class_plan import ClassPlan, MadeProduct, PlannedBat
 from builder.words.say import say
 
 
-def view_pots(plan: ClassPlan, made: MadeProduct) -> tuple[PotView, ...]:
-    """Return the weighings of each planned batch of a product."""
-    return tuple(_pot(plan, planned) for planned in made.batches)
-
-
 def pots_told_once(plan: ClassPlan, made: MadeProduct) -> Iterator[PotView]:
-    """Yield the same, where a later batch weighs what the first does told with it: they differ in who weighs alone."""
-    first, *others = view_pots(plan, made)
+    """Yield the weighings of each planned batch of a product; where a later one weighs what the first does it is told with it.
+
+    They differ in who weighs alone.
+    """
+    first, *others = (view_pot(plan, planned) for planned in made.batches)
     alike = [pot for pot in others if _amounts(pot) == _amounts(first)]
     titles = [first.title, *(say("{title}: the same", title=pot.title) for pot in alike)]
     yield replace(first, title=". ".join(titles))
@@ -41,7 +39,8 @@ def view_mixed(plan: ClassPlan, made: MadeProduct) -> Iterator[PotView]:
             yield PotView(title, (WeighGroup(sentence(solution_name(lye)), "", "", rows, grams(lye.solution), ""),), "")
 
 
-def _pot(plan: ClassPlan, planned: PlannedBatch) -> PotView:
+def view_pot(plan: ClassPlan, planned: PlannedBatch) -> PotView:
+    """Return the weighings of one planned batch."""
     batch = planned.batch
     who = {id(task.weighed.line): who_weighs(plan, task) for task in plan.weighing.of(batch.recipe.name, planned.purpose)}
     groups = tuple(_group(phase, who) for phase in phases_of(batch))
@@ -59,9 +58,9 @@ def _group(phase: PhaseRows, who: dict[int, str]) -> WeighGroup:
     mine = [row[0] for row in phase.rows]
     whose = [who.get(id(w.line), "") for w in mine]
     common = max(whose, key=whose.count) if all(whose) else ""  # Of the first that is named most often.
+    told = {line: "" if one == common else one for line, one in who.items()}
     rows = tuple(
-        WeighRow(row_name(w), weighed(w, "g"), _scale(w), "" if one == common else one, is_lye=w.line.role is Role.ALKALI)
-        for w, one in zip(mine, whose, strict=True)
+        WeighRow(row_name(w), weighed(w, "g"), _scale(w), told.get(id(w.line), ""), is_lye=w.line.role is Role.ALKALI) for w in mine
     )
     together = weighed_together(mine, "g") if len(rows) > 1 else ""
     return WeighGroup(phase.title, phase.treatment, common, rows, together, phase.note, phase.apart)

@@ -1,6 +1,7 @@
 """The batch codes of a product in words for the teacher's sheet."""
 
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.model.teaching.pot_for import PotFor
 from builder.words.say import message, say, say_count
 
 FROM_BEFORE = message("What is taken home is of an earlier batch: write its code and the day on which it was made on the labels.")
@@ -27,7 +28,7 @@ def code_words(plan: ClassPlan, made: MadeProduct, *, labelled: bool = True) -> 
 
 
 def _codes(made: MadeProduct) -> str:
-    pots = [pot for pot in made.pots if pot.purpose != "teacher"]
+    pots = [pot for pot in made.pots if pot.purpose is not PotFor.TEACHER]
     if not pots or not pots[0].code:
         return ""
     first, last = pots[0].code, pots[-1].code
@@ -36,6 +37,6 @@ def _codes(made: MadeProduct) -> str:
         many = say_count("{count}\u00a0pot", "{count}\u00a0pots", len(pots))
         codes = say("{first} to {last} ({pots})", first=first, last=last, pots=many)
     for pot in made.pots:
-        if pot.purpose == "teacher":
+        if pot.purpose is PotFor.TEACHER:
             codes = say("{codes}; the teacher's pot {code}", codes=codes, code=pot.code)
     return codes

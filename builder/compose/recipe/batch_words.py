@@ -11,6 +11,7 @@ from builder.compose.lye.soap_words import soap_facts
 from builder.compose.punctuation import labelled
 from builder.compose.recipe.ingredient_tables import staff_table
 from builder.compose.recipe.portion_words import container_name, containers_of, left_over, read_both_ways
+from builder.compose.recipe.pot_words import POT_WORDS
 from builder.compose.recipe.sums import view_sums
 from builder.compose.recipe.wording import grams, listed, within
 from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsView
@@ -20,14 +21,7 @@ from builder.model.recipe.size import PeopleSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, Containers, MadeProduct, PlannedBatch
-from builder.words.say import message, say, say_count
-
-PURPOSES = {
-    "class": message("One batch for the class"),
-    "group": message("One batch for each group"),
-    "student": message("One batch for each student"),
-    "teacher": message("The teacher's batch, for spare containers and to show"),
-}
+from builder.words.say import say, say_count
 
 
 def view_batches(edition: Edition, plan: ClassPlan, made: MadeProduct) -> ProductBatches:
@@ -69,7 +63,7 @@ def _in_all(studio: Studio, containers: Containers) -> str:
 
 def batch_title(planned: PlannedBatch) -> str:
     """Return in words whose batch it is and how often it is made."""
-    title = say(PURPOSES.get(planned.purpose, planned.purpose))
+    title = say(POT_WORDS[planned.purpose].title)
     if planned.copies == 1:
         return title
     return say_count("{title}, made {count}\u00a0time", "{title}, made {count}\u00a0times", planned.copies, title=title)

@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Iterator
 
 from builder.compose.punctuation import labelled
+from builder.compose.recipe.pot_words import POT_WORDS
 from builder.compose.recipe.wording import NBSP, grams, listed, sentence, shortest, within
 from builder.compose.teaching.supervision_words import group_word, numbers, place_kind
 from builder.compose.views.running import CupRow
@@ -13,19 +14,6 @@ from builder.model.teaching.pot_for import PotFor
 from builder.model.teaching.weighing_plan import FoundAs, Weigher, WeighingTask
 from builder.words.say import message, say, say_count
 
-OF_BATCH = {
-    PotFor.CLASS: "{recipe}",
-    PotFor.GROUP: message("{recipe}, for each group"),
-    PotFor.STUDENT: message("{recipe}, for each student"),
-    PotFor.TEACHER: message("{recipe}, the teacher's own"),
-}
-EACH_POT = {
-    PotFor.CLASS: message("the class"),
-    PotFor.GROUP: message("each group"),
-    PotFor.STUDENT: message("each student"),
-    PotFor.TEACHER: message("the teacher"),
-}
-WITH_THE_TEACHER = {PotFor.GROUP: message("each group, with the teacher"), PotFor.STUDENT: message("each student, with the teacher")}
 AT_THE_BENCH = {
     Weigher.TEACHER: message("{ingredient}: the teacher weighs it"),
     Weigher.AFTER: message("{ingredient}: staff weigh it after the class"),
@@ -46,7 +34,7 @@ def weighing_rows(plan: ClassPlan) -> tuple[CupRow, ...]:
     rows: dict[tuple[str, str, str], list[str]] = {}
     for task in plan.weighing.tasks:
         often = say("once") if task.pots == 1 else say_count("{count}\u00a0time", "{count}\u00a0times", task.pots)
-        key = (say(OF_BATCH[task.purpose], recipe=task.recipe), who_weighs(plan, task), often)
+        key = (say(POT_WORDS[task.purpose].beside_recipe, recipe=task.recipe), who_weighs(plan, task), often)
         rows.setdefault(key, []).append(f"{say(task.ingredient)} {grams(task.each)}")
     return tuple(CupRow(recipe, where, often, "; ".join(what)) for (recipe, where, often), what in rows.items())
 
@@ -75,9 +63,8 @@ def _weigher(plan: ClassPlan, task: WeighingTask) -> str:
         case Weigher.ONE_GROUP:
             return say("{group}, once for all", group=numbers((task.group,), place_kind(plan)) if task.group else group_word(plan))
         case Weigher.TOGETHER:
-            together = WITH_THE_TEACHER.get(task.purpose)
-            return say(together) if together else say("together, once for all")
-    return say(EACH_POT[task.purpose])
+            return say(POT_WORDS[task.purpose].together)
+    return say(POT_WORDS[task.purpose].who)
 
 
 def at_the_bench(task: WeighingTask, ingredient: str) -> str:
@@ -107,7 +94,7 @@ def pots_note(plan: ClassPlan, part: Part, *, for_staff: bool) -> str:
     if group is not None:
         who = sentence(numbers((group,), place_kind(plan)))
         return say("{group} does this once, for all: there is one pot.", group=who)
-    if any(task.purpose == "class" and task.weigher in (Weigher.TOGETHER, Weigher.ONE_GROUP) for task in tasks):
+    if any(task.purpose is PotFor.CLASS and task.weigher in (Weigher.TOGETHER, Weigher.ONE_GROUP) for task in tasks):
         return say("This is weighed once, for all: there is one pot.")
     pots = max((task.pots for task in tasks if task.purpose in FOR_PEOPLE), default=0)
     if not for_staff or pots < 2:

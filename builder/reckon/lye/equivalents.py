@@ -8,7 +8,7 @@ from fractions import Fraction
 from typing import Literal
 
 from builder.model.recipe.figure import Figure
-from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.quantity import Mass
 
 End = Literal["low", "typical", "high"]
@@ -48,4 +48,4 @@ def water_in(card: Ingredient) -> Fraction:
     figure = card.figure("water content")
     if figure is not None:
         return min(figure.typical / 100, Fraction(1))
-    return Fraction(1) if card.counts_as == "water" else Fraction(0)
+    return Fraction(1) if card.counts_as is CountsAs.WATER else Fraction(0)
