@@ -112,7 +112,7 @@ def check(folder: Path, *, on: date, output: Path | None = None) -> Outcome:
         fits = label_fits(studio, plans)
     found = [*check_plans(plans, studio), *check_recipes(nominal, studio), *check_labels(fits)]
     findings = [*examined.findings, *accept_findings(found, studio)]
-    if studio.profile.documents or (folder / OWN_LAYOUTS).is_dir():
+    if (studio.profile.documents or (folder / OWN_LAYOUTS).is_dir()) and not studio.unread.layouts:
         faulty = _faulty_layouts(folder, studio, _outcome(findings, studio, plans), on)
         findings += accept_findings(check_layouts(faulty), studio)
     findings += check_acceptances(findings, studio, _not_worked_out(studio, unsound), finding_kinds())

@@ -265,6 +265,43 @@ def test_a_pipe_that_nobody_writes_into(studio: Path, name: str) -> None:
     assert f"{name}: file-unreadable (stop)" in found(studio)
 
 
+@pytest.mark.parametrize("name", ["layouts/parts/lye.html", "layouts/styles/own.css"])
+@pytest.mark.parametrize(
+    ("target", "told"), [("/dev/zero", "unreadable"), ("nowhere", "unreadable"), ("..", "unreadable"), ("/etc/hosts", "outside-studio")]
+)
+def test_a_template_or_a_style_that_is_no_plain_file(studio: Path, name: str, target: str, told: str, tmp_path: Path) -> None:
+    (studio / name).parent.mkdir(parents=True)
+    (studio / name).symlink_to(target)
+    assert f"{name}: file-{told} (stop)" in found(studio)
+    done = run("publish", studio, "--only-sound", "--to", tmp_path / "to", "--today", "2027-01-01")
+    assert done.status == 1 and not (tmp_path / "to").exists()
+
+
+def test_a_folder_of_templates_elsewhere(studio: Path, tmp_path: Path) -> None:
+    (tmp_path / "elsewhere").mkdir()
+    (studio / "layouts").mkdir()
+    (studio / "layouts" / "styles").symlink_to(tmp_path / "elsewhere")
+    assert "layouts/styles: file-outside-studio (stop)" in found(studio)
+
+
+@pytest.mark.parametrize("name", ["layouts/parts/lye.html", "layouts/styles/own.css"])
+def test_a_template_or_a_style_of_two_megabytes(studio: Path, name: str) -> None:
+    (studio / name).parent.mkdir(parents=True)
+    (studio / name).write_text("x" * 2_000_000, encoding="utf-8")
+    assert f"{name}: file-too-large (stop)" in found(studio)
+
+
+@pytest.mark.parametrize(
+    "style", ["& &{" * 25 + "color: red" + "}" * 25, "& & & &{" * 14 + "color: red" + "}" * 14, "div " * 300 + "p { color: red }"]
+)
+def test_a_selector_that_nobody_could_read_takes_no_longer(studio: Path, style: str) -> None:
+    (studio / "layouts" / "styles").mkdir(parents=True)
+    (studio / "layouts" / "styles" / "own.css").write_text(style, encoding="utf-8")
+    begun = time.process_time()
+    assert check(studio)[0] == 0
+    assert time.process_time() - begun < 5
+
+
 def test_folders_in_place_of_files(studio: Path) -> None:
     (studio / LESSON).unlink()
     (studio / LESSON).mkdir()

@@ -12,6 +12,7 @@ import pytest
 
 from builder import cli
 from builder.compose.publication import compose_documents, editions
+from builder.compose.templates import Templates
 from builder.compose.tried.layouts_tried import faulty_layouts
 from builder.library import CONTENT, LAYOUTS
 from builder.model.roster.roster import Guest
@@ -130,3 +131,19 @@ def test_a_frame_may_leave_out_a_block_of_ours_but_not_what_keeps_people_safe(tm
     frame = (LAYOUTS / "frames/sheet.html").read_text(encoding="utf-8")
     (studio / "layouts/frames/sheet.html").write_text(frame.replace(f"{{% block {block} %}}{{% endblock %}}", ""), encoding="utf-8")
     assert found_in(studio) == (status, "layouts/frames/sheet.html" if status else "Nothing found")
+
+
+def test_a_template_without_an_end_is_filled_in_once(folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    edition, layouts = read_edition(folder), write_templates(folder)
+    (layouts[0] / "frames").mkdir()
+    for name in ("page", "sheet"):
+        (layouts[0] / "frames" / f"{name}.html").write_text(f'<p>{{% include "frames/{name}.html" %}}</p>', encoding="utf-8")
+    filled_in, render = list[str](), Templates.render
+
+    def counting(made: Templates, name: str, view: object) -> str:
+        filled_in.append(name)
+        return render(made, name, view)
+
+    monkeypatch.setattr(Templates, "render", counting)
+    (fault,) = faulty_layouts(*editions(edition.studio, edition.plans, (), layouts, TODAY))
+    assert (fault.place.line, fault.said[:30], len(filled_in)) == (1, "this line goes on without end,", 1)

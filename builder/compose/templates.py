@@ -11,21 +11,22 @@ message is plain text there too; what has tags is given to it by name.
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, fields, is_dataclass, replace
-from functools import cache, partial
+from functools import partial
 from pathlib import Path
 from traceback import walk_tb
 from typing import Any
 
 from jinja2 import BytecodeCache, ChoiceLoader, FileSystemLoader, PrefixLoader, StrictUndefined, TemplateSyntaxError, UndefinedError, nodes
 from jinja2.bccache import Bucket
-from jinja2.sandbox import ImmutableSandboxedEnvironment
 from jinja2.utils import missing
 from markupsafe import Markup, escape
 
+from builder.compose.tried.sandbox import EndlessError, Sandbox
 from builder.model.remembered import remembered
 from builder.words.say import fill, spoken
 
 OURS = "ours"
+_ENDLESS = "this line goes on without end, as what takes in itself does, or makes more than any document can show"
 # Styles that a studio adds: to ours on every page, and on every sheet but labels.
 OWN_SCREEN, OWN_PAPER = "own.css", "own-paper.css"
 
@@ -35,6 +36,7 @@ class TemplateFault:
     """What is wrong in a template of the studio: a name that is unknown, a template that is missing, or what the library says of it.
 
     `line` counts from 1; 0 where it is about the file as a whole. `columns` are the first column and the width of what is to be marked.
+    `endless`: it came to no end, whatever it was filled in with.
     """
 
     template: str
@@ -44,6 +46,7 @@ class TemplateFault:
     missing: str = ""
     known: tuple[str, ...] = ()
     columns: tuple[int, ...] = ()
+    endless: bool = False
 
 
 class TemplateFaultError(Exception):
@@ -86,19 +89,6 @@ def _as_html(translated: str, values: dict[str, object]) -> Markup:
     return Markup(fill(escape(translated), {name: escape(value) for name, value in values.items()}))
 
 
-class _Environment(ImmutableSandboxedEnvironment):
-    """What a template may do. A field of a view is there to be shown: whether it may be is not looked into each of half a million times."""
-
-    def getattr(self, obj: Any, attribute: str) -> Any:
-        return getattr(obj, attribute) if attribute in _shown_of(obj.__class__) else super().getattr(obj, attribute)
-
-
-@cache
-def _shown_of(kind: type) -> frozenset[str]:
-    """Return the names of the fields of a kind of view that are for everybody."""
-    return frozenset(one.name for one in fields(kind) if not one.name.startswith("_")) if is_dataclass(kind) else frozenset()
-
-
 class _Compiled(BytecodeCache):
     """What templates were compiled to, for the next edition of the same process: the library knows each by its name and its text."""
 
@@ -130,7 +120,7 @@ class Templates:
         self._trees: dict[str, nodes.Template] = {}
         self._faults: dict[str, TemplateFault | None] = {}
         self._files = {str(folder / name): name for folder in reversed(own) for name in self.own if (folder / name).is_file()}
-        self._environment = _Environment(
+        self._environment = Sandbox(
             loader=ChoiceLoader(
                 [
                     FileSystemLoader(list(layout_folders), encoding="utf-8"),
@@ -149,6 +139,7 @@ class Templates:
 
     def render(self, name: str, view: object) -> str:
         """Fill in one template; it sees its view under the name `view` alone. Raises TemplateFaultError for one of the studio's."""
+        self._environment.begin()
         try:
             return self._environment.get_template(name).render(view=view)
         except Exception as error:
@@ -183,7 +174,7 @@ class Templates:
 
     def own_style_texts(self) -> Iterator[tuple[str, str]]:
         """Yield each style of the studio with its text, those in place of ours too."""
-        for path in sorted(path for folder in self._own_folders for path in folder.glob("styles/*.css")):
+        for path in sorted(path for folder in self._own_folders for path in folder.glob("styles/*.css") if path.is_file()):
             yield f"styles/{path.name}", path.read_text(encoding="utf-8", errors="replace")
 
     def _own_styles(self, name: str) -> Iterator[Path]:
@@ -196,18 +187,27 @@ class Templates:
         return self._faults[name]
 
     def _fault_in(self, name: str) -> TemplateFault | None:
-        try:
-            tree = self._tree(name)
-            self._environment.get_template(name)
-        except TemplateSyntaxError as error:
-            return self._on_line(TemplateFault(name, error.lineno, _in_words(error.message or "")))
-        except UnicodeDecodeError:
-            return TemplateFault(name, 0, "it is not saved as UTF-8")
+        unreadable = self._unreadable(name)
+        if unreadable:
+            return unreadable
+        tree = self._tree(name)
         asked = [(line, other) for line, other in _referenced(tree) if not self.has(other)]
         known = (*self.own, *sorted(self.of_library))
         missing = next((self._on_line(TemplateFault(name, line, missing=other, known=known), other) for line, other in asked), None)
         # What of ours a frame of the studio's leaves out is the studio's to choose; that no safety goes with it, is tried.
         return missing or (self._block_of_nothing(name, tree) if name in self.own else None)
+
+    def _unreadable(self, name: str) -> TemplateFault | None:
+        try:
+            self._tree(name)
+            self._environment.get_template(name)
+        except TemplateSyntaxError as error:
+            return self._on_line(TemplateFault(name, error.lineno, _in_words(error.message or "")))
+        except UnicodeDecodeError:
+            return TemplateFault(name, 0, "it is not saved as UTF-8")
+        except (RecursionError, SyntaxError):
+            return TemplateFault(name, 0, "too much in it stands within one another, such as brackets in brackets or loops in loops")
+        return None
 
     def _block_of_nothing(self, name: str, tree: nodes.Template) -> TemplateFault | None:
         """Find a block that what a template extends has not, so that it would be shown nowhere."""
@@ -220,12 +220,18 @@ class Templates:
 
     def _blocks_above(self, tree: nodes.Template) -> tuple[str, ...]:
         """Return the blocks of all that a template extends, the nearest first; none where it extends nothing that can be read."""
-        for extended in tree.find_all(nodes.Extends):
-            above = extended.template.value if isinstance(extended.template, nodes.Const) else ""
-            if self.has(above):
-                parent = self._tree(above)
-                return tuple(dict.fromkeys((*(block.name for block in parent.find_all(nodes.Block)), *self._blocks_above(parent))))
-        return ()
+        blocks: dict[str, None] = {}
+        met: list[str] = []
+        while (above := self._extended(tree)) and above not in met:
+            met.append(above)
+            tree = self._tree(above)
+            blocks |= dict.fromkeys(block.name for block in tree.find_all(nodes.Block))
+        return tuple(blocks)
+
+    def _extended(self, tree: nodes.Template) -> str:
+        """Return what a template extends; empty where that cannot be read."""
+        written = (one.template.value for one in tree.find_all(nodes.Extends) if isinstance(one.template, nodes.Const))
+        return next((name for name in written if self.has(name) and not self._unreadable(name)), "")
 
     def used_by(self, name: str) -> tuple[str, ...]:
         """Return a template and every other of which something goes into it."""
@@ -256,6 +262,8 @@ class Templates:
 def _fault(template: str, line: int, error: Exception) -> TemplateFault:
     if isinstance(error, _UnknownNameError):
         return TemplateFault(template, line, unknown=error.name, known=error.known)
+    if isinstance(error, EndlessError | RecursionError | MemoryError):
+        return TemplateFault(template, line, _ENDLESS, endless=True)
     return TemplateFault(template, line)
 
 

@@ -44,6 +44,7 @@ class Unread:
     ingredients: frozenset[str] = frozenset()
     containers: frozenset[str] = frozenset()
     label_sheets: frozenset[str] = frozenset()
+    layouts: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True, kw_only=True)

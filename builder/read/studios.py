@@ -31,6 +31,7 @@ from builder.model.teaching.supervision import WatchRule
 from builder.read.drawn_on import DrawnOn, fields_of
 from builder.read.known import NOTHING_KNOWN, Known
 from builder.read.label.languages import spelled_in, spoken
+from builder.read.layout_files import unread_layouts
 from builder.read.library import passages_in, read_library
 from builder.read.not_used import OURS, not_used
 from builder.read.read_once import read_once
@@ -80,6 +81,7 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
                 recipes=_stems(recipe_files) - set(recipes),
                 classes=_stems(class_folders) - set(classes),
                 pages=_stems(page_files) - set(pages),
+                layouts=unread_layouts(studio),
             ),
         },
         profile=profile,

@@ -20,6 +20,9 @@ _HOLDING_RULES = ("media", "supports", "layer", "container", "scope")
 _DARK, _LIGHT = re.compile(r"prefers-color-scheme:\s*dark"), re.compile(r"prefers-color-scheme:\s*light")
 _NOT_MET = re.compile(r"forced-colors:\s*active|prefers-contrast")
 
+# A selector that is longer with those around it than anybody writes reaches nothing.
+_LONGEST = 100_000
+
 
 class Medium(Enum):
     """In what something is read."""
@@ -85,6 +88,8 @@ def _rules_in(rules: Iterable[Any], own: str, media: frozenset[Medium], within: 
             asked = tinycss2.serialize(rule.prelude).strip()
             if within:
                 asked = asked.replace("&", f":is({within})") if "&" in asked else f":is({within}) {asked}"
+            if len(asked) > _LONGEST:
+                continue
             yield from _rules_in_body(rule.content, own, media, asked)
 
 
@@ -93,7 +98,7 @@ def _rules_in_body(content: Any, own: str, media: frozenset[Medium], selectors: 
     declared = list(_declared(inside, own))
     try:
         compiled = cssselect2.compile_selector_list(selectors) if declared and selectors else []
-    except cssselect2.SelectorError:
+    except (cssselect2.SelectorError, SyntaxError):
         compiled = []
     yield from product(compiled, media, declared)
     yield from _rules_in((one for one in inside if one.type != "declaration"), own, media, selectors)

@@ -81,7 +81,7 @@ class TextFolder:
     def data(self, name: str, what: str) -> bytes | None:
         """Read the bytes of a file, or find why it cannot be read; `what` is the most that it can be."""
         path = self.root / name
-        if not self._can_be_opened(name):
+        if not self.can_be_opened(name):
             return None
         try:
             data = path.read_bytes() if path.stat().st_size <= MOST_BYTES else None
@@ -101,7 +101,7 @@ class TextFolder:
             remedy = f'Use small letters, figures and hyphens only, for example "{plain_name(stem)}".'
             self._stop("file-name-not-plain", name, wrong, remedy)
         self._see_device(name, stem)
-        return self._can_be_opened(name)
+        return self.can_be_opened(name)
 
     def is_sound_picture(self, name: str) -> bool:
         """Tell whether a picture can be used: as cameras name them, `IMG_2041.JPG` is fine."""
@@ -111,7 +111,7 @@ class TextFolder:
             remedy = f'Use letters, figures, hyphens and underscores only, for example "{plain_name(stem)}".'
             self._stop("file-name-not-plain", name, wrong, remedy)
         self._see_device(name, stem)
-        return self._can_be_opened(name)
+        return self.can_be_opened(name)
 
     def _see_device(self, name: str, stem: str) -> None:
         if is_of_a_device(stem):
@@ -160,7 +160,7 @@ class TextFolder:
             return []
         return [f"{folder}/{name}" for name in names if not name.startswith(".")]
 
-    def _can_be_opened(self, name: str) -> bool:
+    def can_be_opened(self, name: str) -> bool:
         """Tell whether a name is that of a plain file or a folder that lies inside; whatever else could be endless or anything at all."""
         if name not in self.met:
             self.met[name] = self._judge(name)
