@@ -8,7 +8,7 @@ from dataclasses import replace
 from functools import partial
 from pathlib import Path, PurePosixPath
 from types import MappingProxyType
-from typing import TypeVar
+from typing import TypeVar, TypeVarTuple, Unpack
 
 from builder.model.finding import Finding
 from builder.model.label.language import ENGLISH, OWN
@@ -45,6 +45,7 @@ from builder.read.yaml.placed_yaml import PlacedYaml, read_yaml_file
 from builder.words.fold import fold
 
 T = TypeVar("T")
+Ts = TypeVarTuple("Ts")
 _LIMITS = ("usage_limits", "scent_limits", "limits_by_people")
 _KINDS = ("containers", "cautions", "ingredients", "label_sheets")
 
@@ -54,30 +55,30 @@ def read_shipped(folder: Path) -> Shipped:
     findings: list[Finding] = []
     content = TextFolder(folder, findings, "content/")
     unread_sources: set[str] = set()
-    sources = _one(content, "sources.yaml", lambda placed: read_sources(placed, findings), unread_sources)
+    sources = _one(content, "sources.yaml", read_sources, unread=unread_sources)
     cited = Known(sources, {}, frozenset(unread_sources))
-    regions = _one(content, "regions.yaml", lambda placed: read_regions(placed, cited, findings), set())
+    regions = _one(content, "regions.yaml", read_regions, cited)
     cited = replace(cited, regions=tuple(regions))
-    products = _one(content, "products.yaml", lambda placed: read_products(placed, cited, findings), set())
+    products = _one(content, "products.yaml", read_products, cited)
     languages = read_languages(content, "languages")
-    usual_ph = _one(content, "usual_ph.yaml", lambda placed: read_usual_ph(placed, cited, findings), set())
+    usual_ph = _one(content, "usual_ph.yaml", read_usual_ph, cited)
     synonyms = read_synonyms(read_yaml_file(content, "synonyms.yaml") if content.has("synonyms.yaml") else None)
     known = replace(cited, products=products, languages=tuple(languages), usual_ph=usual_ph, kinds_meant=synonyms.kinds)
     regions = with_english(regions, read_label_names(content, "tables/label_names_us.csv", known))
     allergens = read_allergens(content, "tables/fragrance_allergens_eu.csv", known)
     known = replace(known, allergens=frozenset(name for one in allergens for name in one.counts))
-    groups = _one(content, "tables/word_groups.yaml", read_word_groups, set())
-    steps = _one(content, "tables/unsafe_steps.yaml", lambda placed: read_unsafe_steps(placed, groups, known, findings), set())
-    lye_words = _one(content, "tables/lye_words.yaml", lambda placed: read_lye_words(placed, groups, known, findings), set())
-    flame_words = _one(content, "tables/flame_words.yaml", lambda placed: read_flame_words(placed, groups, known, findings), set())
-    claims = _one(content, "tables/claims.yaml", lambda placed: {"claims": read_claims(placed, groups, known, findings)}, set())
-    constants = _one(content, "constants.yaml", lambda placed: read_constants(placed, known, findings), set())
+    groups = _one(content, "tables/word_groups.yaml", lambda placed, _: read_word_groups(placed))
+    steps = _one(content, "tables/unsafe_steps.yaml", read_unsafe_steps, groups, known)
+    lye_words = _one(content, "tables/lye_words.yaml", read_lye_words, groups, known)
+    flame_words = _one(content, "tables/flame_words.yaml", read_flame_words, groups, known)
+    claims = _one(content, "tables/claims.yaml", lambda placed, found: {"claims": read_claims(placed, groups, known, found)})
+    constants = _one(content, "constants.yaml", read_constants, known)
     rulebook = Rulebook(
         constants=constants,
-        supervision=_one(content, "supervision.yaml", lambda placed: read_supervision(placed, known, findings), set()),
-        drawings=_one(content, "drawings.yaml", lambda placed: read_drawings(placed, content, known, findings), set()),
-        tool_drawings=_one(content, "tools.yaml", lambda placed: read_tool_drawings(placed, content, known, findings), set()),
-        format_advice=_one(content, "format_advice.yaml", lambda placed: read_format_advice(placed, known, findings), set()),
+        supervision=_one(content, "supervision.yaml", read_supervision, known),
+        drawings=_one(content, "drawings.yaml", read_drawings, content, known),
+        tool_drawings=_one(content, "tools.yaml", read_tool_drawings, content, known),
+        format_advice=_one(content, "format_advice.yaml", read_format_advice, known),
         regions=regions,
         allergens=allergens,
         languages={OWN: ENGLISH, **languages},
@@ -100,13 +101,12 @@ def _read_shelf(
     """Read what both the stock and a studio's shelf may hold; `at` is where in the folder it lies, `shipped` the cautions that ship."""
     findings = folder.findings
     unread: dict[str, set[str]] = {kind: set() for kind in _KINDS}
-    read_words = partial(read_allergy_words, known=known, findings=findings)
     constituents = read_constituents(folder, f"{at}tables/essential_oils.csv", known)
     known = replace(known, oils={**known.oils, **{fold(one.oil): one.oil for one in constituents}})
     read_card = partial(read_ingredient, known=known, constants=constants, findings=findings)
-    containers = _one(folder, f"{at}containers.yaml", lambda placed: read_containers(placed, known, findings), unread["containers"])
-    stocks = _one(folder, f"{at}label_sheets.yaml", lambda placed: read_label_sheets(placed, findings), unread["label_sheets"])
-    words = _one(folder, f"{at}allergy_words.yaml", read_words, set())
+    containers = _one(folder, f"{at}containers.yaml", read_containers, known, unread=unread["containers"])
+    stocks = _one(folder, f"{at}label_sheets.yaml", read_label_sheets, unread=unread["label_sheets"])
+    words = _one(folder, f"{at}allergy_words.yaml", read_allergy_words, known)
     texts = _each(folder, f"{at}cautions", lambda placed: read_caution(placed, known, findings, shipped), unread["cautions"])
     written = _texts(folder, f"{at}passages")
     return Shelf(
@@ -125,16 +125,20 @@ def _read_shelf(
     )
 
 
-def _one(folder: TextFolder, name: str, read: Callable[[PlacedYaml], dict[str, T]], unread: set[str]) -> dict[str, T]:
-    """Read a file of many things by their names, and note the names of those that cannot be made."""
+def _one(
+    folder: TextFolder,
+    name: str,
+    read: Callable[[PlacedYaml, Unpack[Ts], list[Finding]], dict[str, T]],
+    *known: *Ts,
+    unread: set[str] | None = None,
+) -> dict[str, T]:
+    """Read a file of many things by their names with what its reader has to know; the names of those that cannot be made go to `unread`."""
     if not folder.has(name):
         return {}
     placed = read_yaml_file(folder, name)
-    if placed is None:
-        unread.add(ANY)
-        return {}
-    made = read(placed)
-    unread |= {fold(key) for key in placed.places()} - {fold(key) for key in made}
+    made = {} if placed is None else read(placed, *known, folder.findings)
+    if unread is not None:
+        unread |= {ANY} if placed is None else {fold(key) for key in placed.places()} - {fold(key) for key in made}
     return made
 
 
@@ -169,8 +173,8 @@ def _texts(folder: TextFolder, name: str) -> dict[str, str]:
 def drawn_on(shipped: Shipped, studio: TextFolder) -> DrawnOn:
     """Return what a studio draws on: what ships, with its shelf over it."""
     unread: dict[str, set[str]] = {"sources": set()}
-    sources = _one(studio, "shelf/sources.yaml", lambda placed: read_sources(placed, studio.findings), unread["sources"])
-    kinds = _one(studio, "shelf/products.yaml", lambda placed: read_own_products(placed, shipped.known, studio.findings), set())
+    sources = _one(studio, "shelf/sources.yaml", read_sources, unread=unread["sources"])
+    kinds = _one(studio, "shelf/products.yaml", read_own_products, shipped.known)
     languages = over(shipped.rulebook.languages, read_languages(studio, "shelf/languages"))
     known = replace(
         shipped.known,

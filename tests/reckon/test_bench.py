@@ -54,7 +54,7 @@ def met(folder: Path, headings: Sequence[str]) -> list[set[str]]:
     studio, findings = read_studio(folder / "studio", CONTENT)
     assert findings == []
     batch = reckon_recipe(studio, studio.recipes["plain-bar"], TotalSize(grams(1000)))
-    return [set(one) for one in met_at_home(studio, studio.classes["bar"].lesson.parts, batch)]
+    return [set(one.met) for one in met_at_home(studio, studio.classes["bar"].lesson.parts, batch)]
 
 
 LYE_FIRST: Brings = [

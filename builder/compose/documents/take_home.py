@@ -53,7 +53,6 @@ from builder.model.label.ingredient_list import Variant
 from builder.model.label.region import Region
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
-from builder.rules.part_recipe import home_parts
 from builder.words.say import say
 
 MOST_LISTS = 6
@@ -66,10 +65,9 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     studio_class, home = at.plan.studio_class, at.home
     studio, sheet = edition.studio, home.batch
     title = f"{sheet.recipe.name}, {size_words(home.size)}"
-    parts = home_parts(studio_class, sheet.recipe.key)
+    parts = tuple(one.part for one in home.parts)
     sources = [
-        FlowSource(part, sheet, days_later(part), letter=letter_of(studio_class, part), met=met)
-        for part, met in zip(parts, home.met, strict=True)
+        FlowSource(one.part, sheet, days_later(one.part), letter=letter_of(studio_class, one.part), met=one.met) for one in home.parts
     ]
     writer = writer_of(edition, here, addresses.class_folder(studio_class.key), at_home=True)
     at_head = IN_LARGE_PRINT if here.is_large_print else AT_HOME

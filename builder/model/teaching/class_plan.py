@@ -19,7 +19,7 @@ from builder.model.teaching.pot_for import PotFor
 from builder.model.teaching.preparation import Preparation
 from builder.model.teaching.supervision import Supervision
 from builder.model.teaching.teaching import NOT_TAUGHT, Taught, Teaching
-from builder.model.teaching.timed_part import StaffPart, TimedPart
+from builder.model.teaching.timed_part import HomePart, StaffPart, TimedPart
 from builder.model.teaching.weighing_plan import WeighingPlan, group_that_does
 
 
@@ -42,11 +42,11 @@ class Needed:
 
 @dataclass(frozen=True)
 class HomeBatch:
-    """One home size and its batch, in grams and ounces; `met` are the hazards of each part that is done at home, in order."""
+    """One home size and its batch, in grams and ounces, and the parts of the lesson that are done at home, in order."""
 
     size: HomeSize
     batch: WorkedBatch
-    met: tuple[tuple[str, ...], ...] = ()
+    parts: tuple[HomePart, ...]
 
 
 @dataclass(frozen=True)

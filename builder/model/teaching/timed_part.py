@@ -25,6 +25,14 @@ class TimedPart:
 
 
 @dataclass(frozen=True)
+class HomePart:
+    """A part that is done at home. `met` are the hazards that it brings beyond those of its amounts (`reckon/teaching/met_at_home.py`)."""
+
+    part: Part
+    met: tuple[str, ...]
+
+
+@dataclass(frozen=True)
 class StaffPart:
     """What staff do ahead or after. Minutes count from the start of the class, below zero before it; None where it is on another day.
 
