@@ -8,9 +8,9 @@ from builder.words.fold import fold
 
 @dataclass(frozen=True, order=True)
 class Place:
-    """A spot in a file of the studio (or of the stock), for findings.
+    """A spot in a file of the studio (or of the library), for findings.
 
-    `file` is relative to the studio folder with forward slashes; stock files begin with `content/`.
+    `file` is relative to the studio folder with forward slashes; those of the library begin with `content/`.
     `line` and `column` count from 1; `width` is the number of characters to mark. Line 0 means the file as a whole.
     """
 

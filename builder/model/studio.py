@@ -152,7 +152,7 @@ class Studio(Library):
         return tuple(self.languages[name] for name in self.labelling.region.languages)
 
     def name_in(self, language: Language, option: str) -> str:
-        """Return what the stock calls an option in a language: by its own name, or by that of the card that answers to it."""
+        """Return what the library calls an option in a language: by its own name, or by that of the card that answers to it."""
         card = self.ingredient(option)
         return language.text(option) or (language.text(card.name) if card else "")
 
@@ -203,7 +203,7 @@ class Studio(Library):
         return found
 
     def stocked(self, name: object) -> Ingredient | None:
-        """Return what a pack or a line of the stock holds: an ingredient, or a ready-mixed lye that is bought."""
+        """Return what a pack or a line of the inventory holds: an ingredient, or a ready-mixed lye that is bought."""
         return self.ingredient(name) or self.bought_solutions.get(fold(str(name)))
 
     def container(self, name: object) -> Container | None:

@@ -1,4 +1,4 @@
-"""What the texts of a studio draw on, and what it was read from: the stock that ships, and the studio's shelf over it."""
+"""What the texts of a studio draw on, and what it was read from: the library that ships, and the studio's shelf over it."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, fields

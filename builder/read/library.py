@@ -21,14 +21,14 @@ Passages = Mapping[str, tuple[Block, ...]]
 
 
 def read_library(content: Path, studio: TextFolder) -> DrawnOn:
-    """Read the stock, and the studio's shelf over it."""
+    """Read the library, and the studio's shelf over it."""
     shipped = _shipped(content)
     studio.findings.extend(shipped.findings)
     return _with_shelf(shipped, studio) if studio.holds(_SHELF) else _without_shelf(shipped)
 
 
 def _with_shelf(shipped: Shipped, studio: TextFolder) -> DrawnOn:
-    """Return the stock with a shelf over it: read once in a process for each state of its files, where that can be told."""
+    """Return the library with a shelf over it: read once in a process for each state of its files, where that can be told."""
     files = sum_of_files(studio.root / _SHELF)
     if files is None:
         return _drawn_on(shipped, studio)
@@ -56,7 +56,7 @@ def _shelf_read(shipped: Shipped, files: str, root: str) -> tuple[DrawnOn, tuple
 
 @remembered(4)
 def _without_shelf(shipped: Shipped) -> DrawnOn:
-    """Return the stock as it is."""
+    """Return the library as it is."""
     return _drawn_on(shipped, TextFolder(Path("no shelf"), []))
 
 
@@ -76,7 +76,7 @@ def _said_in(findings: list[Finding], language: Language, passages: Passages, wr
 
 
 def _shipped(content: Path) -> Shipped:
-    """Return the stock that ships: read once in a process for each state of its files, and once for each version where that can be told."""
+    """Return what ships: read once in a process for each state of its files, and once for each version where that can be told."""
     files = sum_of_files(content)
     return _kept(files, str(content)) if files else _read_shipped(content)
 
@@ -94,12 +94,12 @@ def _kept(files: str, folder: str) -> Shipped:
 
 
 def _read_shipped(content: Path) -> Shipped:
-    from builder.read.stock import read_shipped
+    from builder.read.library_files import read_shipped
 
     return read_shipped(content)
 
 
 def _drawn_on(shipped: Shipped, studio: TextFolder) -> DrawnOn:
-    from builder.read.stock import drawn_on
+    from builder.read.library_files import drawn_on
 
     return drawn_on(shipped, studio)

@@ -1,4 +1,4 @@
-"""A studio folder, and the folder of stock, become one studio and everything that is wrong in its text.
+"""A studio folder, and the library, become one studio and everything that is wrong in its text.
 
 Decided: a file that reads as it did before is the same value as before, within one process. Why: what has been worked out from it is still
 known (`model/remembered.py`).
@@ -48,23 +48,23 @@ FINDS = (
 _SUPPLIES, _INVENTORY = "shelf/supplies.yaml", "inventory.yaml"
 
 
-def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
-    """Read a studio folder with the stock that it draws on.
+def read_studio(folder: Path, content: Path) -> tuple[Studio, list[Finding]]:
+    """Read a studio folder with the library that it draws on.
 
     What cannot be made is left out, and everything else is read all the same, so that one run shows all there is to mend.
     """
     findings: list[Finding] = []
     studio = TextFolder(folder, findings)
     if not studio.has("studio.yaml"):
-        return _no_studio(studio, stock), findings
-    drawn_on = read_library(stock, studio)
+        return _no_studio(studio, content), findings
+    drawn_on = read_library(content, studio)
     recipe_files, page_files = tuple(studio.files("recipes", ".yaml")), tuple(studio.files("pages", ".md"))
     class_folders = tuple(studio.folders("classes"))
     profile = _profile(findings, studio.text("studio.yaml"), drawn_on.known)
     library = drawn_on.library
     region = library.regions.get(profile.region, Region(profile.region))
     library = replace(library, languages={**library.languages, OWN: spelled_in(region)})
-    speaks = spoken(profile, library.languages, TextFolder(stock, findings, "content/"), findings)
+    speaks = spoken(profile, library.languages, TextFolder(content, findings, "content/"), findings)
     drawn_on = replace(drawn_on, passages=passages_in(speaks, drawn_on, findings))
     # The words of a recipe stand on labels: they are in the studio's language where the region's labels are, and in English elsewhere.
     written_in = profile.language if profile.language in region.languages else OWN
@@ -99,12 +99,12 @@ def read_studio(folder: Path, stock: Path) -> tuple[Studio, list[Finding]]:
     return read, findings
 
 
-def _no_studio(studio: TextFolder, stock: Path) -> Studio:
-    """Return a studio that holds the stock alone, and find that there is none: what else lies in the folder is not looked at."""
+def _no_studio(studio: TextFolder, content: Path) -> Studio:
+    """Return a studio that holds the library alone, and find that there is none: what else lies in the folder is not looked at."""
     wrong = "There is no studio here: a studio folder has a file studio.yaml, which says who teaches, where, and with which scales."
     remedy = "Name the folder that holds studio.yaml, or write that file. Beside it stand the folders recipes, classes and pages."
     studio.findings.append(stop("studio-missing", studio.place("studio.yaml"), wrong, remedy))
-    library = read_library(stock, TextFolder(studio.root, [])).library
+    library = read_library(content, TextFolder(studio.root, [])).library
     return Studio(**fields_of(Library, library), profile=_profile([], None, NOTHING_KNOWN))
 
 

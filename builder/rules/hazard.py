@@ -1,7 +1,7 @@
 """The hazards that rules and words know by name, and what a card and the heat of a phase bring of them.
 
 A phase that is heated brings `hot`, or `hot fat` where fat or wax is melted in it. From which temperature that holds is a constant of
-the stock, with its source; without it every heated phase counts as hot.
+the library, with its source; without it every heated phase counts as hot.
 
 Decided: undiluted surfactants and strong alkalis harm eyes: goggles, and below 12 years handed over weighed. Why: a fleck of powder is
 enough, and they look like salt.

@@ -33,7 +33,7 @@ def subjects_of(finding: Finding, studio: Studio) -> frozenset[Subject]:
 
 
 def subjects_of_file(file: str, studio: Studio) -> frozenset[Subject]:
-    """Return what a file of the studio is for: the whole studio where it is not a class's, a recipe's, a card's, a page's or the stock's.
+    """Return what a file of the studio is for: the whole studio where it is not a class's, a recipe's, a card's, a page's or the library's.
 
     A card that cannot be read is one of those that recipes name and nobody knows.
     """

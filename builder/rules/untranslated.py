@@ -36,7 +36,7 @@ def _missing(recipe: Recipe, studio: Studio, language: Language) -> Iterator[tup
     if recipe.label_cautions and len(told.label_cautions) != len(recipe.label_cautions):
         yield "label cautions", " ".join(recipe.label_cautions)
     for option in _options(recipe):
-        # English knows every text by itself: what another language of the stock can say is a text of the stock.
+        # English knows every text by itself: what another language of the library can say is a text of the library.
         known_in = studio.languages[recipe.language] if language.is_own else language
         if fold(option) not in told.options and not studio.name_in(known_in, option):
             yield "options", option

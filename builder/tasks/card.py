@@ -13,7 +13,7 @@ from builder.terminal.cards import print_card
 
 
 def card(options: argparse.Namespace) -> int:
-    """Print the card of an ingredient, from the studio's own shelf or the stock."""
+    """Print the card of an ingredient, from the studio's own shelf or the library."""
     ingredients, findings = read_shelf(options.studio or studio_around(Path.cwd()), CONTENT)
     card = ingredients.get(" ".join(options.name.split()).casefold())
     if card is None:

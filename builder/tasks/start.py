@@ -28,7 +28,7 @@ from builder.words.within import within
 
 T = TypeVar("T")
 _OF_YOUR_OWN = " What is none of these begins as the nearest; `stillroom reference products.yaml` says how it becomes a kind of its own."
-_NAME, _MAIL, _REGION, _PRODUCT = "My studio", "hello@example.org", "US", "cold-process soap"
+_NAME, _MAIL, _PRODUCT = "My studio", "hello@example.org", "cold-process soap"
 
 
 @dataclass(frozen=True)
@@ -100,7 +100,7 @@ def _wishes(options: argparse.Namespace) -> Wishes:
     regions, kinds = tuple(library.regions), tuple(name for name in library.products if has_starter(name))
     name = answer("name", "What is your studio called?", answers.read_text, "" if asks else _NAME)
     region_of = answers.one_of(regions, "region known here", other_words_for_regions())
-    region = answer("region", f"Whose rules hold where you are: {', '.join(regions)}?", region_of, _REGION)
+    region = answer("region", f"Whose rules hold where you are: {', '.join(regions)}?", region_of, regions[0])
     usual = region_start(region)
     ends = ", with the country at the end" if library.regions[region].person_within else ""
     where = f"Where is it? The lines of the address, parted by semicolons{ends}. It stands on labels."

@@ -16,7 +16,7 @@ from builder.model.subject import Subject, UnusedCard, WholeRecipe
     ),
 )
 def find_kinds_unlike(studio: Studio) -> Iterator[Finding]:
-    """Compare each kind of the studio's own with the kinds of the stock whose limits it takes over."""
+    """Compare each kind of the studio's own with the kinds of the library whose limits it takes over."""
     for kind in studio.products.values():
         others = [name for name in kind.like if name in studio.products and studio.products[name].made_with_lye is not kind.made_with_lye]
         recipes: frozenset[Subject] = frozenset(WholeRecipe(key) for key, recipe in studio.recipes.items() if recipe.product == kind.name)

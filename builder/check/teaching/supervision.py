@@ -79,7 +79,7 @@ def _broken(name: str, rule: WatchRule, place: Place, wrong: str, remedy: str, p
 
 def basis(rule: WatchRule) -> str:
     """Return in words where a rule comes from: the studio's own policy, or the first work that it rests on."""
-    return "the studio's own policy" if rule.stock else rule.basis[0].source.title
+    return "the studio's own policy" if rule.shipped else rule.basis[0].source.title
 
 
 def _own(rule: WatchRule, numbers: str) -> str:
@@ -200,23 +200,23 @@ def _poured(plan: ClassPlan, part: WatchedPart) -> Iterator[Finding]:
 
 
 def _laxer(plan: ClassPlan) -> Iterator[Finding]:
-    """Return in words where the studio's own policy on lye asks less than that of the stock."""
+    """Return in words where the studio's own policy on lye asks less than that of the library."""
     age = plan.studio_class.youngest
     for rule in plan.supervision.rules:
-        stock = rule.stock
-        if stock is None or stock.floor is None:
+        shipped = rule.shipped
+        if shipped is None or shipped.floor is None:
             continue
-        to_one, usual = rule.to_one(age), stock.to_one(age)
-        said = [f"from {rule.youngest} years instead of {stock.youngest}"] if _is_less(rule.youngest, stock.youngest) else []
+        to_one, usual = rule.to_one(age), shipped.to_one(age)
+        said = [f"from {rule.youngest} years instead of {shipped.youngest}"] if _is_less(rule.youngest, shipped.youngest) else []
         said += [f"{to_one} students to an adult instead of {usual}"] if _is_less(usual, to_one) else []
-        said += [f"{rule.most} students at most instead of {stock.most}"] if _is_less(stock.most, rule.most) else []
-        said += [f"groups of {rule.group_of} instead of {stock.group_of}"] if _is_less(stock.group_of, rule.group_of) else []
+        said += [f"{rule.most} students at most instead of {shipped.most}"] if _is_less(shipped.most, rule.most) else []
+        said += [f"groups of {rule.group_of} instead of {shipped.group_of}"] if _is_less(shipped.group_of, rule.group_of) else []
         if said:
             yield caution(
                 "policy-laxer",
                 rule.place,
-                f'For "{rule.key}" the studio\'s own policy is laxer than that of the stock ({basis(stock)}): {listed_once(said)}. Lye and '
-                f"raw soap burn skin and blind eyes, and {plan.studio_class.title} is held by these numbers.",
+                f'For "{rule.key}" the studio\'s own policy is laxer than that of the stock ({basis(shipped)}): {listed_once(said)}. Lye '
+                f"and raw soap burn skin and blind eyes, and {plan.studio_class.title} is held by these numbers.",
                 f"Take the numbers of the stock again, or accept this with the reason for which it is safe in your room. {_DECIDES}",
                 about=frozenset({WholeClass(plan.studio_class.key)}),
             )

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from builder.compose.recipe.batch_words import batch_title
-from builder.compose.recipe.ingredient_tables import PhaseRows, phases_of, row_name
+from builder.compose.recipe.ingredient_tables import IN_PARTS, PhaseRows, phases_of, row_name
 from builder.compose.recipe.wording import grams, listed, reading, sentence, weighed, weighed_together
 from builder.compose.teaching.weighing_words import solution_name, who_weighs
 from builder.compose.views.for_staff import PotView, WeighGroup, WeighRow
@@ -67,4 +67,4 @@ def _group(phase: PhaseRows, who: dict[int, str]) -> WeighGroup:
 
 
 def _scale(w: Weighed) -> str:
-    return say(w.scale.name) if w.fits else say("no scale holds this: weigh it in parts")
+    return say(w.scale.name if w.fits else IN_PARTS)

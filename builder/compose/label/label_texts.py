@@ -175,7 +175,7 @@ def maker(profile: Profile) -> str:
 
 
 def _variant(studio: Studio, filled: WorkedBatch, variant: Variant, language: Language) -> str:
-    """Return what was chosen, in one language: in the studio's words for it, or in those of the stock for its card, in plain words.
+    """Return what was chosen, in one language: in the studio's words for it, or in those of the library for its card, in plain words.
 
     What was left out is said only where nothing was chosen, and a colour only where nothing else is offered.
     """

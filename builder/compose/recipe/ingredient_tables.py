@@ -22,7 +22,9 @@ from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.quantity import sum_masses
 from builder.model.recipe.recipe import Phase
 from builder.model.recipe.worked_batch import WorkedBatch
-from builder.words.say import say, say_in
+from builder.words.say import message, say, say_in
+
+IN_PARTS = message("no scale holds this: weigh it in parts")
 
 Row = tuple[Weighed, ...]
 
@@ -66,7 +68,7 @@ def one_at_a_time(batch: WorkedBatch, phase: str) -> str:
 
 def _staff_row(row: Row) -> IngredientRow:
     w = row[0]
-    scale = f"{w.scale.name}, {reading(w.scale)}" if w.fits else say("no scale holds this: weigh it in parts")
+    scale = f"{w.scale.name}, {reading(w.scale)}" if w.fits else say(IN_PARTS)
     return IngredientRow(row_name(w), (percent(w.line.share, 3), number(w.line.exact.grams, 3), weighed(w, "g"), scale))
 
 

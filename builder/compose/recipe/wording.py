@@ -25,6 +25,8 @@ NBSP = "\u00a0"
 UNIT_AFTER_NUMBER = re.compile(r"(?<=\d) (?=(?:g|kg|oz|fl oz|lb|mL|ml|L|cm|mm|min|h|°C|°F)\b)|(?<=\d[ \u00a0]fl) (?=oz\b)")
 MINUS = "\u2212"
 
+_OF_FAT = message("weight multiplied by saponification value, divided by 1000 and by the molar mass of potassium hydroxide")
+_OF_ACID = message("weight multiplied by assay and by the protons that take lye, divided by molar mass")
 RULES = {
     "share of total": message("the ingredient's part divided by all the parts"),
     "rest of total": message("100% less what the other ingredients take"),
@@ -33,12 +35,10 @@ RULES = {
     "weights": message("the weight that the recipe states"),
     "volume through density": message("volume multiplied by density"),
     "drops through drop mass": message("drops multiplied by the measured mass of one drop"),
-    "fat equivalents": message("weight multiplied by saponification value, divided by 1000 and by the molar mass of potassium hydroxide"),
-    "acid equivalents": message("weight multiplied by assay and by the protons that take lye, divided by molar mass"),
-    "fat equivalents as weighed": message(
-        "weight multiplied by saponification value, divided by 1000 and by the molar mass of potassium hydroxide"
-    ),
-    "acid equivalents as weighed": message("weight multiplied by assay and by the protons that take lye, divided by molar mass"),
+    "fat equivalents": _OF_FAT,
+    "acid equivalents": _OF_ACID,
+    "fat equivalents as weighed": _OF_FAT,
+    "acid equivalents as weighed": _OF_ACID,
     "alkali equivalents as weighed": message("weight multiplied by the share that is hydroxide, divided by molar mass"),
     "alkali equivalents needed": message("equivalents of fat less the superfat, plus equivalents of acid"),
     "alkali weight": message("equivalents multiplied by molar mass, divided by purity"),

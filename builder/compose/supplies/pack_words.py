@@ -7,7 +7,14 @@ from builder.compose.recipe.wording import NBSP, keep_together, listed, number, 
 from builder.model.recipe.quantity import Mass
 from builder.model.supplies.cost import Bought, Purchase
 from builder.model.supplies.supply import Supply, SupplyKind
-from builder.words.say import say
+from builder.words.say import message, say
+
+SEARCH_ENDED = message("There are too many ways to combine the packs to try them all: cheaper ones may exist.")
+TITLES = {
+    SupplyKind.INGREDIENT: message("Ingredients"),
+    SupplyKind.CONTAINER: message("Containers"),
+    SupplyKind.ITEM: message("Used up in class"),
+}
 
 
 def packs_in_words(bought: Purchase) -> str:

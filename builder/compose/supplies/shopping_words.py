@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from builder.compose.dates.dates import clock, money, plain_date, short_date
 from builder.compose.recipe.wording import NBSP, keep_together, listed, sentence, within
-from builder.compose.supplies.pack_words import packs_in_words, quantity
+from builder.compose.supplies.pack_words import SEARCH_ENDED, TITLES, packs_in_words, quantity
 from builder.compose.views.shopping import ShopDate, ShopGroup, ShopList, ShopRow
 from builder.model.studio import Studio
 from builder.model.supplies.shopping import Occasion, Shopping, Wanted, price_of
@@ -28,14 +28,12 @@ GROUPS = {
     message("Colours"): ("colourant",),
     message("Other ingredients"): ("other",),
 }
-THINGS = {SupplyKind.CONTAINER: message("Containers"), SupplyKind.ITEM: message("Used up in class")}
 STOCK_FIRST = message(
     "What is in stock is taken off first. The packs are the cheapest that cover what is then short, for all these dates together."
 )
 CHOICES = message(
     "Of what may be chosen the list counts what is expected: the choices on the rosters, and an even share of those still open."
 )
-SEARCH_ENDED = message("There are too many ways to combine the packs to try them all: cheaper ones may exist.")
 
 
 def shop_list(studio: Studio, shopping: Shopping) -> ShopList:
@@ -171,7 +169,7 @@ def grouped(wanted: Sequence[Wanted]) -> Iterator[tuple[str, list[Wanted]]]:
         found = [one for one in in_order if one.card_kind in kinds]
         if found:
             yield say(title), found
-    for kind, title in THINGS.items():
+    for kind in (SupplyKind.CONTAINER, SupplyKind.ITEM):
         found = [one for one in in_order if one.kind is kind]
         if found:
-            yield say(title), found
+            yield say(TITLES[kind]), found

@@ -13,21 +13,15 @@ from builder.compose.home.size_words import size_words
 from builder.compose.punctuation import decimals_spoken
 from builder.compose.recipe.portion_words import containers_of
 from builder.compose.recipe.wording import NBSP, keep_together, listed, percent, sentence, shortest, within
-from builder.compose.supplies.pack_words import packs_in_words, quantity, rough
+from builder.compose.supplies.pack_words import SEARCH_ENDED, TITLES, packs_in_words, quantity, rough
 from builder.compose.views.teacher import BuyGroup, BuyRow, Fact, SuppliesView
 from builder.model.recipe.quantity import Volume
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.supplies.cost import Cost, Jug, Need, PumpStrokes
-from builder.model.supplies.supply import SupplyKind
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.words.say import message, messages, say, say_count
 
-TITLES = {
-    SupplyKind.INGREDIENT: message("Ingredients"),
-    SupplyKind.CONTAINER: message("Containers"),
-    SupplyKind.ITEM: message("Used up in class"),
-}
 ROUNDED = message("Each sum is rounded to the cent by itself; the totals are those of the exact sums.")
 ALONE = message(
     "The packs are the cheapest that cover this class alone, with nothing in stock. What to buy for all dates is on the shopping list."
@@ -180,7 +174,7 @@ def _notes(cost: Cost) -> list[str]:
     if any(need.if_chosen for need in cost.needs):
         notes.append(say(CHOICES))
     if any(need.purchase and not need.purchase.proven for need in cost.needs):
-        notes.append(say("There are too many ways to combine the packs to try them all: cheaper ones may exist."))
+        notes.append(say(SEARCH_ENDED))
     return [*notes, *_unpriced(cost)]
 
 

@@ -135,8 +135,8 @@ def asks(rule: WatchRule, age: int) -> str:
 
 
 def basis(rule: WatchRule, age: int) -> str:
-    """Return in words what a rule rests on; of numbers that the studio has set, what those of the stock ask of a class from an age."""
-    said = [say("the studio's own numbers, in place of: {rules}", rules=asks(rule.stock, age) or say("none"))] if rule.stock else []
+    """Return in words what a rule rests on; of numbers that the studio has set, what those of the library ask of a class from an age."""
+    said = [say("the studio's own numbers, in place of: {rules}", rules=asks(rule.shipped, age) or say("none"))] if rule.shipped else []
     for one in rule.basis:
         title = say(one.source.title)
         said.append(say("{source}, from memory", source=title) if one.known is Known.MEMORY else title)

@@ -9,7 +9,7 @@ from builder.words.fold import fold
 
 # The context of the words that stand on labels, where several languages stand side by side.
 LABEL = "label"
-# The language in which stock and studios are written.
+# The language in which the library and studios are written.
 OWN = "English"
 
 
@@ -42,7 +42,7 @@ class Language:
         return self.messages.pgettext(LABEL, message)
 
     def text(self, english: str) -> str:
-        """Return a text of the stock in this language; empty where it has none."""
+        """Return a text of the library in this language; empty where it has none."""
         return self.messages.gettext(english) if self.is_own else self.texts.get(fold(english), "")
 
 

@@ -169,7 +169,7 @@ class Ingredient:
     of the name of its soap or salt (Sodium Olivate). `oil` is which oil of the table of constituents a scent is, where its card says so.
     `oils` are those that each part of its label name may be, `holds` is what each can hold of each constituent, by folded names, and
     `stated` what its supplier states of it as a whole.
-    `replaces` is the card of the stock whose place a studio's own card takes.
+    `replaces` is the card of the library whose place a studio's own card takes.
     `colour_certificate` is the lot of a certified colour, `acid_frees` what acid sets free from it, `also_works_as`
     what a colour can be there for instead.
     `name_places` say where each name that it answers to is written.

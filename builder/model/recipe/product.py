@@ -40,7 +40,7 @@ class Product:
     `usual_ph` is the pH that such a product with water usually has, `when` it is measured so. `meets_water`: wet hands go into its jar.
     `used_on` are the parts of the body on which such a product goes unless its recipe says otherwise.
     `cooked`: a soap that is boiled. `usual_alkali` is the one that is meant where only its weight is given; empty where that is open.
-    `like` are the kinds of the stock whose limits and warnings hold for a kind of the studio's own, and
+    `like` are the kinds of the library whose limits and warnings hold for a kind of the studio's own, and
     `translations` its identity in other languages, by their names.
     """
 

@@ -44,8 +44,8 @@ class WatchRule:
 
     `stops` says whether a class that breaks it is held back, `stops_minors` whether one that is open to minors is. `bands` are in the order
     of their ages. `two_adults`: wherever a minor takes part. `watchers_wear` is worn by everybody in the room while it is shown. Below the
-    age of `ahead_below` staff weigh ahead what brings the hazard, and below that of `poured_below` an adult pours it. `stock` is the rule
-    as the stock has it, where the studio sets numbers of its own; `floor` are the laxest that it may set.
+    age of `ahead_below` staff weigh ahead what brings the hazard, and below that of `poured_below` an adult pours it. `shipped` is the rule
+    as the library has it, where the studio sets numbers of its own; `floor` are the laxest that it may set.
     """
 
     key: str
@@ -65,7 +65,7 @@ class WatchRule:
     poured_below: int | None = None
     stops_minors: bool = False
     floor: OwnNumbers | None = None
-    stock: "WatchRule | None" = None
+    shipped: "WatchRule | None" = None
     place: Place = field(default=NOWHERE, compare=False)
 
     def stops_for(self, age: int) -> bool:

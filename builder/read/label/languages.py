@@ -63,11 +63,11 @@ def spelled_in(region: Region) -> Language:
     return AMERICAN if region.locale == AMERICAN.locale else ENGLISH
 
 
-def spoken(profile: Profile, languages: Mapping[str, Language], stock: TextFolder, findings: list[Finding]) -> Language:
+def spoken(profile: Profile, languages: Mapping[str, Language], content: TextFolder, findings: list[Finding]) -> Language:
     """Return the language of pages and sheets; while it lacks a message English as the region spells it, with a finding."""
     own = languages[OWN]
     language = languages.get(profile.language, own)
-    every = read_catalog(stock, "languages/messages.pot") if not language.is_own else None
+    every = read_catalog(content, "languages/messages.pot") if not language.is_own else None
     on_pages = (_key(message) for message in every or () if message.id and message.context != LABEL)
     missing = sorted((english for context, english in on_pages if (context, english) not in language.holds), key=_words_first)
     if not missing:

@@ -49,13 +49,13 @@ def read_catalog(folder: TextFolder, file: str) -> Catalog | None:
     return None
 
 
-def new_file(stock: TextFolder, file: str, code: str) -> str | None:
+def new_file(content: TextFolder, file: str, code: str) -> str | None:
     """Return the text of a file with every message, and the translations of the one that ships; None where no language has this code."""
     try:
         made = Catalog(Locale.parse(code), charset="utf-8")
     except (ValueError, UnknownLocaleError):
         return None
-    every, ours = read_catalog(stock, "languages/messages.pot"), read_catalog(stock, file) if stock.has(file) else None
+    every, ours = read_catalog(content, "languages/messages.pot"), read_catalog(content, file) if content.has(file) else None
     if ours and ours.locale == made.locale:
         made = ours  # It counts as ours does, in whose forms its messages are.
     for message in every or ():

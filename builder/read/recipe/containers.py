@@ -1,4 +1,4 @@
-"""`containers.yaml` becomes the containers of the stock, or the studio's own."""
+"""`containers.yaml` becomes the containers of the library, or the studio's own."""
 
 from builder.model.finding import Finding
 from builder.model.recipe.container import Container, Outside

@@ -1,4 +1,4 @@
-"""Ingredient cards become ingredients, found by every name that they answer to; the studio's own replace those of the stock."""
+"""Ingredient cards become ingredients, found by every name that they answer to; the studio's own replace those of the library."""
 
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
@@ -61,14 +61,14 @@ def _certificate(shape: CertificateShape) -> Certificate:
     return shape.make(Certificate, at_most=at_most)
 
 
-def index_ingredients(stock: Iterable[Ingredient], own: Iterable[Ingredient], findings: list[Finding]) -> dict[str, Ingredient]:
+def index_ingredients(shipped: Iterable[Ingredient], own: Iterable[Ingredient], findings: list[Finding]) -> dict[str, Ingredient]:
     """Key ingredients by every name they answer to; each name may belong to one card only."""
-    stock = tuple(stock)
-    theirs = {card.key: card for card in stock}
+    shipped = tuple(shipped)
+    theirs = {card.key: card for card in shipped}
     own = tuple(replace(card, replaces=theirs.get(card.key)) for card in own)
     replaced = {card.key for card in own}
     index: dict[str, Ingredient] = {}
-    for card in (*(card for card in stock if card.key not in replaced), *own):
+    for card in (*(card for card in shipped if card.key not in replaced), *own):
         names = (card.name, *card.also_called)
         others = {fold(name): index[fold(name)] for name in names if fold(name) in index}
         for name in names:

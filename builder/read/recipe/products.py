@@ -1,6 +1,6 @@
-"""`products.yaml` becomes the kinds of product that a recipe may be: those of the stock, and the studio's own.
+"""`products.yaml` becomes the kinds of product that a recipe may be: those of the library, and the studio's own.
 
-Decided: a studio's own kind of product has to say which kinds of the stock it is like; `Product.is_any_of` asks for both names. Why: rows
+Decided: a studio's own kind of product has to say which kinds of the library it is like; `Product.is_any_of` asks for both names. Why: rows
 of tables that name kinds would pass it in silence.
 
 Decided: the usual pH of a studio's own kind is what it states, else that of its name, else from the lowest to the highest of what it is
@@ -22,12 +22,12 @@ from builder.words.fold import fold
 
 
 def read_products(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, Product]:
-    """Read the kinds of product of the stock, keyed by their names."""
+    """Read the kinds of product of the library, keyed by their names."""
     return {name: _product(name, shape, placed.key_place(name)) for name, shape in fit_each(ProductShape, placed, findings, known)}
 
 
 def read_own_products(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, Product]:
-    """Read a studio's own kinds, keyed by their names; each says which kinds of the stock it is like.
+    """Read a studio's own kinds, keyed by their names; each says which kinds of the library it is like.
 
     What stands in place of one that cannot be read keeps its recipes from being faulted for it; the finding holds everything back.
     """
@@ -37,15 +37,15 @@ def read_own_products(placed: PlacedYaml, known: Known, findings: list[Finding])
 
 
 def read_usual_ph(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, Figure]:
-    """Read the pH of products that are no kind of the stock, keyed by their folded names."""
+    """Read the pH of products that are no kind of the library, keyed by their folded names."""
     shapes = [shape for _, shape in fit_each(NamedPhShape, placed, findings, known)]
     return {fold(name): _usual_ph(shape) for shape in shapes for name in shape.names}
 
 
-def with_own(stock: dict[str, Product], own: dict[str, Product]) -> dict[str, Product]:
-    """Return the kinds of the stock and the studio's own, which take the place of those of the same name."""
+def with_own(shipped: dict[str, Product], own: dict[str, Product]) -> dict[str, Product]:
+    """Return the kinds of the library and the studio's own, which take the place of those of the same name."""
     taken = {fold(name) for name in own}
-    return {**{name: product for name, product in stock.items() if fold(name) not in taken}, **own}
+    return {**{name: product for name, product in shipped.items() if fold(name) not in taken}, **own}
 
 
 def _stand_in(name: str, data: object, place: Place) -> Product:

@@ -1,4 +1,4 @@
-"""The ingredient cards of the stock and, before them, of a studio's own shelf."""
+"""The ingredient cards of the library and, before them, of a studio's own shelf."""
 
 from collections.abc import Mapping
 from pathlib import Path
@@ -9,8 +9,8 @@ from builder.read.library import read_library
 from builder.read.text.text_files import TextFolder
 
 
-def read_shelf(folder: Path | None, stock: Path) -> tuple[Mapping[str, Ingredient], list[Finding]]:
+def read_shelf(folder: Path | None, content: Path) -> tuple[Mapping[str, Ingredient], list[Finding]]:
     """Read every card by the names it answers to; `folder` is a studio whose shelf comes first, or None."""
     findings: list[Finding] = []
-    studio = TextFolder(folder, findings) if folder else TextFolder(stock / "no studio", findings)
-    return read_library(stock, studio).library.ingredients, findings
+    studio = TextFolder(folder, findings) if folder else TextFolder(content / "no studio", findings)
+    return read_library(content, studio).library.ingredients, findings

@@ -9,14 +9,13 @@ from datetime import date, datetime, time
 from functools import cache
 
 from builder.read.text.text_error import TextError, quoted
-from builder.read.values.values import parse_date
+from builder.read.values.values import WRITE_A_DATE, parse_date
 
 _MONTHS = ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"]
 _TIME = r"(?:,?\s+(?:at\s+)?(?P<hour>\d{1,2}):(?P<minute>\d\d)(?::00)?\s*(?P<half>[ap]\.?m\.?)?)?"
 _FIGURES = re.compile(rf"(?P<one>\d{{1,2}})(?P<sign>[/.\-])(?P<two>\d{{1,2}})(?P=sign)(?P<year>\d{{4}}){_TIME}", re.ASCII | re.IGNORECASE)
 _DAY_FIRST = re.compile(rf"(?:[a-z]+,?\s+)?(?P<day>\d{{1,2}})\.?\s+(?P<month>[a-z]+)\.?,?\s+(?P<year>\d{{4}}){_TIME}", re.IGNORECASE)
 _NAME_FIRST = re.compile(rf"(?:[a-z]+,?\s+)?(?P<month>[a-z]+)\.?\s+(?P<day>\d{{1,2}}),?\s+(?P<year>\d{{4}}){_TIME}", re.IGNORECASE)
-_REMEDY = 'Write year, month and day in figures, and the time if there is one, from 00:00 to 23:59: "2027-03-06 09:30".'
 
 
 def parse_roster_date(text: str, locale: str) -> datetime:
@@ -38,7 +37,7 @@ def _month_and_day(text: str, one: int, two: int, sign: str, locale: str) -> tup
     if one > 12 or two > 12 or one == two:
         month_first = two > 12
     if month_first is None:
-        raise TextError("date-unreadable", f"{quoted(text)} can mean two days: nothing says whether the month comes first.", _REMEDY)
+        raise TextError("date-unreadable", f"{quoted(text)} can mean two days: nothing says whether the month comes first.", WRITE_A_DATE)
     return (one, two) if month_first else (two, one)
 
 
@@ -67,5 +66,5 @@ def _on(text: str, found: re.Match[str], month: int, day: int) -> datetime:
     try:
         written = datetime.combine(date(int(found["year"]), month, day), time(hour, int(found["minute"] or 0)))
     except ValueError:
-        raise TextError("date-unreadable", f"{quoted(text)} is not a day of the calendar, or no time of a day.", _REMEDY) from None
+        raise TextError("date-unreadable", f"{quoted(text)} is not a day of the calendar, or no time of a day.", WRITE_A_DATE) from None
     return parse_date(written.isoformat(sep=" ", timespec="minutes"))

@@ -1,1 +1,1 @@
-"""The shapes of the files that a studio and the stock are written in: one model for each kind of file, nothing computed."""
+"""The shapes of the files that a studio and the library are written in: one model for each kind of file, nothing computed."""

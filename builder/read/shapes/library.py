@@ -1,4 +1,4 @@
-"""The shapes of the smaller files of the stock: sources, containers, products, cautions, and the heads of passages."""
+"""The shapes of the smaller files of the library: sources, containers, products, cautions, and the heads of passages."""
 
 from typing import Annotated, Self
 

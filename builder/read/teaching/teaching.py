@@ -66,7 +66,7 @@ def apply_policy(rules: Mapping[str, WatchRule], policy: Mapping[str, OwnNumbers
             group_of=rule.group_of if own.group_of is None else own.group_of,
             bands=rule.bands if own.to_one is None else (Band(0, own.to_one),),
             most=rule.most if own.most is None else own.most,
-            stock=rule,
+            shipped=rule,
             place=own.place,
         )
     return made

@@ -7,11 +7,11 @@ from builder.model.place import Place
 
 
 class SourceLines:
-    """Lines of the files of a studio; places in `content/` are looked up in the stock."""
+    """Lines of the files of a studio; places in `content/` are looked up in the library."""
 
-    def __init__(self, studio_folder: Path, stock: Path) -> None:
+    def __init__(self, studio_folder: Path, content: Path) -> None:
         """Remember where the two lie; files are opened when a line is asked for."""
-        self._studio, self._stock = studio_folder, stock
+        self._studio, self._content = studio_folder, content
         self._read = cache(self._lines)
 
     def at(self, place: Place) -> str | None:
@@ -23,7 +23,7 @@ class SourceLines:
 
     def _lines(self, file: str) -> tuple[str, ...]:
         inside, _, rest = file.partition("/")
-        path = self._stock / rest if inside == "content" else self._studio / file
+        path = self._content / rest if inside == "content" else self._studio / file
         if not path.is_file():
             return ()
         try:

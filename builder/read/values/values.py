@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterable
 from datetime import date, datetime, time
 from enum import StrEnum
-from typing import Any, Generic, TypeVar
+from typing import Generic, TypeVar
 
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.keeping.durability import Durability
@@ -12,6 +12,7 @@ from builder.model.label.language import OWN
 from builder.model.library import ANY
 from builder.model.recipe.figure import Source
 from builder.model.recipe.product import Product
+from builder.read.known import Known
 from builder.read.text.text_error import TextError, quoted
 from builder.rules.durability import durability_in
 from builder.words.fold import fold
@@ -32,6 +33,7 @@ E = TypeVar("E", bound=StrEnum)
 _DATE = re.compile(r"(\d{4})-(\d\d)-(\d\d)(?:[ T](\d\d):(\d\d))?", re.ASCII)
 # Wide on purpose: what lies outside is a slip of the pen.
 YEARS = range(1900, 3000)
+WRITE_A_DATE = 'Write year, month and day in figures, and the time if there is one, from 00:00 to 23:59: "2027-03-06 09:30".'
 
 
 def text_of(given: object) -> str:
@@ -48,21 +50,20 @@ def text_of(given: object) -> str:
     return given.strip()
 
 
-def find_source(key: str, known: Any) -> Source:
+def find_source(key: str, known: Known) -> Source:
     """Return the source that a text names."""
     if known.unread_sources & {fold(key), ANY}:
         return Source(key, key, "unread")
     if key not in known.sources:
         remedy = f"Correct the name, or describe the source in sources.yaml.{did_you_mean(key, known.sources)}"
         raise TextError("source-unknown", f"No source is called {quoted(key)}.", remedy)
-    source: Source = known.sources[key]
-    return source
+    return known.sources[key]
 
 
-def find_product(text: str, known: Any) -> Product:
+def find_product(text: str, known: Known) -> Product:
     """Return the kind of product that a text names, without regard to case."""
     by_key = {fold(name): kind for name, kind in known.products.items()}
-    product: Product | None = by_key.get(fold(text)) or by_key.get(fold(known.kinds_meant.get(fold(text), "")))
+    product = by_key.get(fold(text)) or by_key.get(fold(known.kinds_meant.get(fold(text), "")))
     if product is None:
         near = did_you_mean(text, known.products)
         own = "Or describe a kind of your own in shelf/products.yaml, like one of these: `stillroom reference products.yaml`."
@@ -71,22 +72,22 @@ def find_product(text: str, known: Any) -> Product:
     return product
 
 
-def find_region(text: str, known: Any) -> str:
+def find_region(text: str, known: Known) -> str:
     """Return the name of a region as `regions.yaml` has it, without regard to case."""
     return word_of(*known.regions)(text)
 
 
-def find_language(text: str, known: Any) -> str:
+def find_language(text: str, known: Known) -> str:
     """Return the name of a language: English, or one of which there is a file."""
     return word_of(OWN, *known.languages)(text)
 
 
-def find_oil(text: str, known: Any) -> str:
+def find_oil(text: str, known: Known) -> str:
     """Return the name of an oil as the table of constituents has it."""
     if fold(text) not in known.oils:
         remedy = f"`stillroom list oils` shows the names; or leave this line out.{did_you_mean(text, known.oils.values())}"
         raise TextError("word-unknown", f"{quoted(text)} is not an oil in the table of constituents.", remedy)
-    return str(known.oils[fold(text)])
+    return known.oils[fold(text)]
 
 
 class WordOf:
@@ -161,8 +162,7 @@ def parse_date(text: str) -> datetime:
 
 
 def _unreadable(wrong: str) -> TextError:
-    remedy = 'Write year, month and day in figures, and the time if there is one, from 00:00 to 23:59: "2027-03-06 09:30".'
-    return TextError("date-unreadable", wrong, remedy)
+    return TextError("date-unreadable", wrong, WRITE_A_DATE)
 
 
 def parse_keeps(text: str) -> Durability:

@@ -6,7 +6,7 @@ a multiplier (Lagrangian relaxation): for each multiplier the chain is settled b
 still, and the right multiplier is found by walking along the vertices of the dual, a convex, piecewise linear curve. All in fractions:
 there is nothing to round, and no margin is needed.
 
-Decided: the stock's blends have shares in wide ranges, from memory. Why: a first lotion has a proven order; what they leave open is asked
+Decided: the library's blends have shares in wide ranges, from memory. Why: a first lotion has a proven order; what they leave open is asked
 of the supplier.
 """
 

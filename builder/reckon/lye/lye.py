@@ -9,7 +9,7 @@ alkali instead of a superfat: it goes with the oils of the recipe as written, an
 Decided: purity without a statement is the middle of the card's range, printed as an assumption, the range used for the worst case. Why:
 never a silent 100 %.
 
-Decided: at home the purity of the stock's card counts, whole: figure and range, whatever recipe or own card certify. Why: the student's
+Decided: at home the purity of the library's card counts, whole: figure and range, whatever recipe or own card certify. Why: the student's
 pack is another one; a figure of one pack with the range of others would be neither.
 """
 
@@ -67,7 +67,7 @@ class LyeNeed:
 def purity_of(card: Ingredient, stated: AlkaliShare, *, any_pack: bool = False) -> Purity:
     """Return the hydroxide by weight: the recipe's own figure, or the card's with its range.
 
-    A figure of the stock is an assumption, and is printed as one; a certificate or a measurement on the studio's own card is not.
+    A figure of the library is an assumption, and is printed as one; a certificate or a measurement on the studio's own card is not.
     `any_pack`: others buy the pack, so that the range of what is sold counts, and no certificate of the studio's; a pack such as the
     studio's own may be bought too, and widens the range where it lies outside.
     """

@@ -6,15 +6,13 @@ box lies on any side. Several labels go around the side one after the other, or 
 
 from collections.abc import Mapping
 from fractions import Fraction
-from math import pi
 
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.recipe.container import Container, ContainerForm
 from builder.model.recipe.figure import Figure
-from builder.rules.label.panel import panel_of
+from builder.rules.label.panel import PI, SHARE_OF_A_ROUND_SIDE, panel_of
 
 FACES = 2
-PI = Fraction(pi)
 IS_ROUND = (ContainerForm.CYLINDER, ContainerForm.TUBE, ContainerForm.ROUND_LID)
 LIES_ON_ANY_SIDE = (ContainerForm.CAVITY, ContainerForm.RECTANGLE)
 
@@ -53,7 +51,7 @@ def could_sit(container: Container, stock: LabelSheet, labels: int, constants: M
     panel = panel_of(container, constants)
     if panel is None or panel.measured or stock.hole is not None or container.shape is ContainerForm.RECTANGLE:
         return True
-    whole = panel.area / (constants["share of a round side that is its panel"].typical / 100)
+    whole = panel.area / (constants[SHARE_OF_A_ROUND_SIDE].typical / 100)
     return labels * stock.width.millimetres * stock.height.millimetres <= whole
 
 

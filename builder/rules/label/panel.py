@@ -18,6 +18,7 @@ from builder.model.recipe.quantity import Length
 from builder.model.remembered import remembered
 
 PI = Fraction(pi)
+SHARE_OF_A_ROUND_SIDE = "share of a round side that is its panel"
 
 
 @dataclass(frozen=True)
@@ -31,7 +32,7 @@ class Panel:
 @remembered(128)
 def panel_of(container: Container, constants: Mapping[str, Figure]) -> Panel | None:
     """Return the panel of a container; None where neither its measures nor its capacity say anything of it."""
-    share = constants["share of a round side that is its panel"].typical / 100
+    share = constants[SHARE_OF_A_ROUND_SIDE].typical / 100
     outside = container.outside
     flat = _product(outside.width, outside.height)
     side = _product(outside.around, outside.height, factor=share)

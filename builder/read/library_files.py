@@ -1,6 +1,6 @@
-"""The files of the stock, and of the studio's shelf beside it, are read.
+"""The files of the library, and of the studio's shelf beside it, are read.
 
-The shelf has the same files as the stock. What it holds under a name takes the place of what the stock holds under that name.
+The shelf has the same files as the library. What it holds under a name takes the place of what the library holds under that name.
 """
 
 from collections.abc import Callable, Mapping
@@ -51,7 +51,7 @@ _KINDS = ("containers", "cautions", "ingredients", "label_sheets")
 
 
 def read_shipped(folder: Path) -> Shipped:
-    """Read the stock that ships."""
+    """Read the library that ships."""
     findings: list[Finding] = []
     content = TextFolder(folder, findings, "content/")
     unread_sources: set[str] = set()
@@ -98,7 +98,7 @@ def read_shipped(folder: Path) -> Shipped:
 def _read_shelf(
     folder: TextFolder, at: str, known: Known, constants: Mapping[str, Figure], shipped: Mapping[str, CautionText] = MappingProxyType({})
 ) -> Shelf:
-    """Read what both the stock and a studio's shelf may hold; `at` is where in the folder it lies, `shipped` the cautions that ship."""
+    """Read what both the library and a studio's shelf may hold; `at` is where in the folder it lies, `shipped` the cautions that ship."""
     findings = folder.findings
     unread: dict[str, set[str]] = {kind: set() for kind in _KINDS}
     constituents = read_constituents(folder, f"{at}tables/essential_oils.csv", known)
