@@ -26,13 +26,14 @@ from builder.model.dates.studio_class import Format
 from builder.model.label.type_height import Statement, rules_for
 from builder.model.recipe.container import Container, ContainerForm, Outside
 from builder.model.recipe.figure import Known
-from builder.model.recipe.quantity import Density, Length, Volume
+from builder.model.recipe.quantity import Box, Density, Length, Volume
 from builder.model.recipe.recipe import MeasuredDensity
 from builder.model.studio import Studio
 from builder.read.studios import read_studio
 from builder.reckon.label.batch_codes import batch_code
 from builder.rules.durability import durability_in
-from builder.rules.label.panel import panel_of
+from builder.rules.label.panel import Panel, panel_of
+from builder.rules.label.usual_outside import with_usual_outside
 from tests.compose.conftest import FILES, in_region, read_edition, write_studio
 from tests.making import SOURCE, grams, sure
 
@@ -78,6 +79,19 @@ def test_a_pouch_that_nobody_measured_is_not_taken_for_a_small_one(stock: Studio
     panel = panel_of(container("bag", Volume(Fraction("236.6"))), stock.constants)
     assert not sure(panel).measured
     assert sure(panel).area > 5 * 7 * INCH**2
+
+
+# 16 CFR 500.21(a): height times width of a side. What is cast in a mould is as large as its inside: of 30 cm x 8 cm x 7 cm it is 30 by 8.
+def test_a_bar_or_a_loaf_is_as_large_as_the_inside_of_its_mould(stock: Studio) -> None:
+    loaf = replace(container("rectangle"), inside=Box((Length(Fraction(70)), Length(Fraction(300)), Length(Fraction(80)))))
+    assert panel_of(loaf, stock.constants) == Panel(Fraction(300 * 80), measured=False)
+    assert with_usual_outside(loaf, stock.constants).outside == Outside(height=Length(Fraction(80)), width=Length(Fraction(300)))
+
+
+def test_of_a_mould_whose_edges_nobody_has_measured_no_side_is_known(stock: Studio) -> None:
+    for loaf in (container("rectangle"), container("rectangle", Volume(Fraction(1680)))):
+        assert panel_of(loaf, stock.constants) is None
+        assert with_usual_outside(loaf, stock.constants) == loaf
 
 
 def test_every_region_has_one_height_for_each_size(stock: Studio) -> None:
