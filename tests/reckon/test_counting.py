@@ -132,6 +132,14 @@ def test_what_a_supplier_states_counts_beside_the_parts(names: str, least: str, 
     assert found == (Fraction(least) / 10, Fraction(most) / 10)
 
 
+# Two constituents, each at the most that is published of it, can come to more than there is: the second of two parts is at most half of
+# the blend, and 0.7 and 0.6 of it are at most all of it.
+@pytest.mark.parametrize(("names", "most"), [("c", "0.35"), ("d", "0.3"), ("cd", "0.5"), ("acd", "1")])
+def test_what_a_part_holds_comes_to_no_more_than_the_part(names: str, most: str) -> None:
+    held = {name: Held(name, Fraction(low), Fraction(high), (), Known.READ) for name, low, high in (("c", "0.3", "0.7"), ("d", "0", "0.6"))}
+    assert count(limit(*names), {"water": 90, "blend": 10}, replace(blend("A", "B"), holds=({}, held)))[1] == Fraction(most) / 10
+
+
 def test_a_named_blend_counts_whole_and_its_parts_alone_do_not() -> None:
     named = limit("a + b")
     assert count(named, {"water": 90, "blend": 10}, blend("B", "A")) == (Fraction("0.1"), Fraction("0.1"))
