@@ -11,6 +11,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.model.dose.limit import Limit, LimitWeight, PercentOf, Rules, is_own_law
+from builder.model.dose.towards import Counted
 from builder.model.hazard import Hazard
 from builder.model.place import Name
 from builder.model.recipe.essential_oil import Held
@@ -39,14 +40,33 @@ def blend(*names: str) -> Ingredient:
     return replace(card("blend"), label_name=LabelName(names, names, Known.MEMORY))
 
 
-def count(
-    a_limit: Limit, lines: Mapping[str, int], *extra: Ingredient, choices: tuple[Choice, ...] = (), others: tuple[Limit, ...] = ()
-) -> tuple[int | Fraction, int | Fraction]:
+def counted(
+    a_limit: Limit, lines: Mapping[str, Number], *extra: Ingredient, choices: tuple[Choice, ...] = (), others: tuple[Limit, ...] = ()
+) -> tuple[Counted, ...]:
     stock = cards(*extra)
     made = recipe(phase("all", {name: share(percent) for name, percent in lines.items()}), choices=choices)
     sheet = worked(made, LOTION, TotalSize(grams(1000)), stock, (scale("0.01"),))
-    counted = count_towards(a_limit, sheet.own, sheet.grams, stock, factors_in((a_limit, *others)))
-    return sum(one.least for one in counted), sum(one.most for one in counted)
+    return count_towards(a_limit, sheet.own, sheet.grams, stock, factors_in((a_limit, *others)))
+
+
+def count(a_limit: Limit, lines: Mapping[str, int], *extra: Ingredient, **named: Any) -> tuple[int | Fraction, int | Fraction]:
+    found = counted(a_limit, lines, *extra, **named)
+    return sum(one.least for one in found), sum(one.most for one in found)
+
+
+# Of 0.0001 % in a kilogram there is 1 mg, which a scale that reads to 0.01 g does not show: as weighed there is none of it.
+def test_only_what_counts_is_told_of_the_most_first() -> None:
+    found = counted(limit("a", "b", "c"), {"water": "97.8999", "a": "0.5", "b": "1.6", "c": "0.0001"}, card("a"), card("b"), card("c"))
+    assert [(one.card.name, one.most) for one in found] == [("b", Fraction("0.016")), ("a", Fraction("0.005"))]
+
+
+# IFRA Standards, combination rule for phototoxic oils: the sum of dose by limit is at most the whole.
+@pytest.mark.parametrize(
+    ("lines", "whole"), [({"water": 99, "a": 1}, "0.5"), ({"water": 98, "b": 2}, "0.25"), ({"water": 97, "a": 1, "b": 2}, "0.75")]
+)
+def test_several_take_up_a_limit_each_by_its_own(lines: Mapping[str, int], whole: str) -> None:
+    together = limit(parts=(limit("a", most=2), limit("b", most=8)))
+    assert count(together, lines, card("a"), card("b")) == (Fraction(whole), Fraction(whole))
 
 
 @pytest.mark.parametrize(
