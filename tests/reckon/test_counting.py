@@ -152,6 +152,13 @@ def test_what_a_supplier_states_counts_beside_the_parts(names: str, least: str, 
     assert found == (Fraction(least) / 10, Fraction(most) / 10)
 
 
+# Regulation (EC) 1223/2009 Annex III entry 381 limits aluminium compounds as aluminium: of 10 % of what is 5 to 20 % aluminium, 0.5 to 2 %.
+def test_aluminium_counts_by_how_much_of_it_there_is() -> None:
+    as_aluminium = limit(counted_as="aluminium")
+    assert count(as_aluminium, {"water": 90, "clay": 10}, card("clay", aluminium=(5, 20))) == (Fraction("0.005"), Fraction("0.02"))
+    assert count(as_aluminium, {"water": 90, "clay": 10}, card("clay")) == (0, 0)
+
+
 # Two constituents, each at the most that is published of it, can come to more than there is: the second of two parts is at most half of
 # the blend, and 0.7 and 0.6 of it are at most all of it.
 @pytest.mark.parametrize(("names", "most"), [("c", "0.35"), ("d", "0.3"), ("cd", "0.5"), ("acd", "1")])
