@@ -7,6 +7,7 @@ import pytest
 
 from builder.model.label.declaration import polytopes_of
 from builder.model.label.ingredient_list import Question
+from builder.reckon.label import shares
 from builder.reckon.label.label_order import Order, Source
 from builder.reckon.label.label_question import MOST_PAIRS, find_question
 
@@ -64,3 +65,16 @@ def test_the_share_of_what_is_in_question_is_asked_for_before_the_line() -> None
 def test_a_few_pairs_are_enough_to_choose_by(more: int) -> None:
     pairs: Sequence[str] = ["a oil"] * (MOST_PAIRS + more)
     assert asked(product({"blend": ("ab", 50)}, {"oil": 30}), *pairs) == Question("blend", "A", MOST_PAIRS)
+
+
+# A list copied from a supplier that names one thing twice; each choice of a student makes another list of the same base.
+def test_what_an_answer_leaves_of_a_base_is_worked_out_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    base, solved, solve = polytopes_of(7, None, {}), list[int](), shares._in_polytope
+    monkeypatch.setattr(shares, "_in_polytope", lambda *one: solved.append(1) or solve(*one))  # type: ignore[func-returns-value]
+    times = []
+    for n in range(2):
+        order = Order([Source("base", tuple("abccdef"), Fraction(900 + n), Fraction(1000 + n), base)], free_at_one=True)
+        assert asked(order, "a b", "b c", "c d", "d e")
+        times.append(len(solved))
+        solved.clear()
+    assert times[1] < times[0] / 2, times

@@ -20,7 +20,7 @@ from itertools import pairwise, product
 from math import prod
 
 from builder.model.label.declaration import NOTHING, ONE_PER_CENT, Polytope
-from builder.reckon.label.shares import Vertex, most_of_one, optimum_at, shares_at_most, walk_to_the_constraint, weigh
+from builder.reckon.label.shares import Vertex, most_of_parts, optimum_at, shares_at_most, walk_to_the_constraint, weigh
 
 # Beyond so many combinations of polytopes an order is held back where it holds for some mixture of them alone: on the safe side, in time.
 MOST_WAYS = 60
@@ -45,10 +45,7 @@ class Source:
 
 def _most_of_name(source: Source, name: str, sign: int) -> Fraction:
     """Return the most of sign * share that the parts of a name can have in a source together."""
-    if source.names.count(name) == 1:
-        return most_of_one(source.polytopes, source.names.index(name), sign)
-    weights = [_WORTH[sign] if one == name else NOTHING for one in source.names]
-    return max(weigh(shares_at_most(polytope, weights), weights) for polytope in source.polytopes)
+    return most_of_parts(source.polytopes, frozenset(part for part, one in enumerate(source.names) if one == name), sign)
 
 
 @dataclass(frozen=True)

@@ -1,13 +1,13 @@
 """Which one figure of a supplier would settle most of what is open on a label."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from fractions import Fraction
 
 from builder.model.label.declaration import Polytope
 from builder.model.label.ingredient_list import Question
-from builder.reckon.label.label_order import Order, Source
-from builder.reckon.label.shares import shares_at_most
+from builder.model.remembered import remembered
+from builder.reckon.label.label_order import Order
+from builder.reckon.label.shares import most_of_parts
 
 Pairs = Sequence[tuple[str, str]]
 
@@ -25,7 +25,7 @@ def find_question(order: Order, pairs: Pairs, words: Mapping[str, str]) -> Quest
     for number, source in enumerate(order.sources):
         if len(source.names) == 1 or not any(name in pair for pair in pairs for name in source.names):
             continue
-        for part, polytopes in _answers(source):
+        for part, polytopes in _answers(source.polytopes):
             if part is not None and not any(source.names[part] in pair for pair in pairs):
                 continue
             sources = [*order.sources[:number], replace(source, polytopes=polytopes), *order.sources[number + 1 :]]
@@ -36,14 +36,15 @@ def find_question(order: Order, pairs: Pairs, words: Mapping[str, str]) -> Quest
     return max(found, key=lambda one: (one.settles, one.part in in_question, bool(one.part)), default=None)
 
 
-def _answers(source: Source) -> Iterator[tuple[int | None, tuple[Polytope, ...]]]:
-    """Yield what is left of the polytopes once a figure is known: the share of each part in turn, then the place of the line."""
-    for part in range(len(source.names)):
-        weights = [Fraction(number == part) for number in range(len(source.names))]
-        high = max(shares_at_most(polytope, weights)[part] for polytope in source.polytopes)
-        low = min(shares_at_most(polytope, [-weight for weight in weights])[part] for polytope in source.polytopes)
-        polytopes = tuple(one for polytope in source.polytopes if (one := polytope.with_share(part, (low + high) / 2)).is_possible)
-        if low < high and polytopes:
-            yield part, polytopes
-    if len(source.polytopes) > 1:
-        yield None, (source.polytopes[len(source.polytopes) // 2],)
+@remembered(256)
+def _answers(polytopes: tuple[Polytope, ...]) -> tuple[tuple[int | None, tuple[Polytope, ...]], ...]:
+    """Return what is left of the polytopes once a figure is known: the share of each part in turn, then the place of the line."""
+    answers: list[tuple[int | None, tuple[Polytope, ...]]] = []
+    for part in range(len(polytopes[0].low)):
+        low, high = (sign * most_of_parts(polytopes, frozenset((part,)), sign) for sign in (-1, 1))
+        left = tuple(one for polytope in polytopes if (one := polytope.with_share(part, (low + high) / 2)).is_possible)
+        if low < high and left:
+            answers.append((part, left))
+    if len(polytopes) > 1:
+        answers.append((None, (polytopes[len(polytopes) // 2],)))
+    return tuple(answers)

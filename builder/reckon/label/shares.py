@@ -65,10 +65,10 @@ def most_of(polytopes: Sequence[Polytope], weights: Weights) -> Fraction:
     return max(weigh(shares_at_most(polytope, weights), weights) for polytope in polytopes) if any(weights) else NOTHING
 
 
-@remembered(4096)
-def most_of_one(polytopes: tuple[Polytope, ...], part: int, sign: int) -> Fraction:
-    """Return the most that the share of one part can be (`sign` 1), or that it takes away (-1): asked for often."""
-    weights = [Fraction(sign) if one == part else NOTHING for one in range(len(polytopes[0].low))]
+@remembered(4096, frozenset)
+def most_of_parts(polytopes: tuple[Polytope, ...], parts: frozenset[int], sign: int) -> Fraction:
+    """Return the most that some parts can have together (`sign` 1), or that they take away (-1): asked for often."""
+    weights = [Fraction(sign) if one in parts else NOTHING for one in range(len(polytopes[0].low))]
     return max(weigh(shares_at_most(polytope, weights), weights) for polytope in polytopes)
 
 
