@@ -13,7 +13,7 @@ from builder.model.recipe.figure import Figure, Figures, Known, Source
 from builder.model.recipe.ingredient import CountsAs, Ingredient, LabelName
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Product
-from builder.model.recipe.quantity import Amount, Duration, Mass, Parts, Share, Temperature, sum_masses
+from builder.model.recipe.quantity import Amount, Duration, Mass, Parts, Share, Temperature, WeighingUnit, sum_masses
 from builder.model.recipe.recipe import (
     AlkaliShare,
     AmountsAs,
@@ -137,7 +137,7 @@ def cards(*extra: Ingredient) -> dict[str, Ingredient]:
     return {fold(one.name): one for one in (*stock, *extra)}
 
 
-def scale(division: Number = "0.01", up_to: Number = "100000", unit: str = "g", per_unit: Number = "1") -> Scale:
+def scale(division: Number = "0.01", up_to: Number = "100000", unit: WeighingUnit = "g", per_unit: Number = "1") -> Scale:
     one = Fraction(per_unit)
     return Scale(f"{division} {unit} scale", Mass(Fraction(division) * one), Mass(Fraction(up_to) * one), unit, one)
 

@@ -15,6 +15,7 @@ from builder.model.place import Place
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.filling import Filling
 from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.quantity import WeighingUnit
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.subject import HomeSheet, Labels, Subject, WholeClass, WholeRecipe
@@ -89,7 +90,7 @@ class Batch:
     def _told(self, finding: Finding, case: str) -> BatchFinding:
         return BatchFinding(finding, case, frozenset({self.of}))
 
-    def weighed_in(self, unit: str) -> str:
+    def weighed_in(self, unit: WeighingUnit) -> str:
         """Name the batch, and the unit in which it is weighed where that is not the gram."""
         return self.name if unit == "g" else f"{self.name}, in ounces"
 

@@ -24,7 +24,7 @@ from builder.model.picture import PictureFile
 from builder.model.place import NOWHERE, Place, Placed
 from builder.model.recipe.container import Container
 from builder.model.recipe.ingredient import Ingredient
-from builder.model.recipe.quantity import Density, Mass, Volume
+from builder.model.recipe.quantity import Density, Mass, Volume, WeighingUnit
 from builder.model.recipe.recipe import Recipe
 from builder.model.roster.roster import Roster
 from builder.model.supplies.inventory import InventoryEntry
@@ -36,7 +36,7 @@ from builder.words.fold import fold
 
 @dataclass(frozen=True)
 class Scale:
-    """A scale: its division, the most it holds, and the unit in which it is read (`g` or `oz`), with the grams in one of it.
+    """A scale: its division, the most it holds, and the unit in which it is read, with the grams in one of it.
 
     `accurate_to` is how far it may be off by its own maker's word; None where nothing is said of it.
     """
@@ -44,7 +44,7 @@ class Scale:
     name: str
     division: Mass
     up_to: Mass
-    unit: str
+    unit: WeighingUnit
     grams_per_unit: Fraction = Fraction(1)
     accurate_to: Mass | None = None
     place: Place = field(default=NOWHERE, compare=False)

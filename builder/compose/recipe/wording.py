@@ -13,7 +13,7 @@ from math import ceil, floor
 
 from builder.compose.punctuation import decimals_spoken
 from builder.model.recipe.column import Weighed
-from builder.model.recipe.quantity import Duration, Mass, Temperature, Volume, sum_masses
+from builder.model.recipe.quantity import Duration, Mass, Temperature, Volume, WeighingUnit, sum_masses
 from builder.model.studio import Scale
 from builder.units import grams_in, millilitres_in
 from builder.words.glued import glued
@@ -105,7 +105,7 @@ def decimals_of(division: Fraction) -> int:
     return next((places for places in range(3) if (division * 10**places).denominator == 1), 3)
 
 
-def in_unit(mass: Mass, unit: str) -> Fraction:
+def in_unit(mass: Mass, unit: WeighingUnit) -> Fraction:
     """Return a mass as a number of a unit."""
     return mass.grams / grams_in(unit)
 
@@ -115,18 +115,18 @@ def fluid_ounces(millilitres: Fraction) -> Fraction:
     return millilitres / millilitres_in("fl oz")
 
 
-def amount(mass: Mass, scales: Iterable[Scale], unit: str) -> str:
+def amount(mass: Mass, scales: Iterable[Scale], unit: WeighingUnit) -> str:
     """Write a mass with the digits of the finest of the scales that weighed it."""
     places = max((decimals_of(in_unit(scale.division, unit)) for scale in scales), default=0)
     return f"{number(in_unit(mass, unit), places)}{NBSP}{unit}"
 
 
-def weighed(weighing: Weighed, unit: str) -> str:
+def weighed(weighing: Weighed, unit: WeighingUnit) -> str:
     """Write one weighing as the display of its scale shows it."""
     return amount(weighing.mass, (weighing.scale,), unit)
 
 
-def weighed_together(weighings: Sequence[Weighed], unit: str) -> str:
+def weighed_together(weighings: Sequence[Weighed], unit: WeighingUnit) -> str:
     """Write what several weighings make together."""
     return amount(sum_masses(w.mass for w in weighings), {w.scale for w in weighings}, unit)
 

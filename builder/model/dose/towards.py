@@ -6,6 +6,7 @@ from fractions import Fraction
 from builder.model.dose.limit import Limit
 from builder.model.recipe.column import Line
 from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.quantity import WeighingUnit
 
 
 @dataclass(frozen=True)
@@ -29,7 +30,7 @@ class TowardsLimit:
     limit: Limit
     own_law: bool
     counted: tuple[Counted, ...]
-    unit: str = "g"
+    unit: WeighingUnit = "g"
 
     @property
     def least(self) -> Fraction:

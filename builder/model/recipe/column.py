@@ -8,7 +8,7 @@ from fractions import Fraction
 from builder.model.lye.lye_result import LyeResult
 from builder.model.place import NOWHERE, Place
 from builder.model.recipe.ingredient import Ingredient, solution_name
-from builder.model.recipe.quantity import Mass
+from builder.model.recipe.quantity import Mass, WeighingUnit
 from builder.model.studio import Scale
 
 
@@ -75,11 +75,11 @@ class TopUp:
 class Column:
     """One column of weighings, in grams or ounces, with its totals and its lye.
 
-    `unit` is `g` or `oz`. `phase_totals` are by phase name. `lye` is None where the recipe has none. `one_at_a_time` are the phases of
+    `phase_totals` are by phase name. `lye` is None where the recipe has none. `one_at_a_time` are the phases of
     which a scale does not hold at once all that is weighed on it.
     """
 
-    unit: str
+    unit: WeighingUnit
     weighed: tuple[Weighed, ...]
     total: Mass
     oils: Mass

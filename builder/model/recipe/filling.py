@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from builder.model.dose.dose import Dose
 from builder.model.dose.towards import TowardsLimit
 from builder.model.label.ingredient_list import Variant
-from builder.model.recipe.quantity import NO_MASS, Mass
+from builder.model.recipe.quantity import NO_MASS, Mass, WeighingUnit
 from builder.model.recipe.recipe import Fill
 from builder.model.recipe.working import Working
 
@@ -34,7 +34,7 @@ class Reading:
     `finished` is the weight of the whole batch; `left` is rounded down, since it is a promise.
     """
 
-    unit: str
+    unit: WeighingUnit
     fill: Mass
     poured: Mass
     left: Mass

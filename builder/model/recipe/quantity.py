@@ -13,9 +13,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import overload
+from typing import Literal, overload
 
 Number = Fraction | int
+# The unit in which a scale reads, and with it a column of weighings.
+WeighingUnit = Literal["g", "oz"]
 
 
 @dataclass(frozen=True, order=True)

@@ -11,7 +11,7 @@ from pydantic import AfterValidator, BeforeValidator, PlainValidator, Validation
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.figure import Source
 from builder.model.recipe.product import Product
-from builder.model.recipe.quantity import Amount, Box, Count, Density, Duration, Length, Mass, Share, Temperature, Volume
+from builder.model.recipe.quantity import Amount, Box, Count, Density, Duration, Length, Mass, Share, Temperature, Volume, WeighingUnit
 from builder.model.recipe.recipe import StatedPurity
 from builder.read.lye.purities import parse_purity, parse_strength
 from builder.read.text.text_error import TextError
@@ -102,7 +102,7 @@ Price = Annotated[Fraction, reads(numbers.parse_price)]
 AmountField = Annotated[Amount, reads(amounts.parse_amount)]
 Weight = Annotated[Mass, reads(amounts.parse_mass)]
 WeightOrNone = Annotated[Mass, reads(lambda text: amounts.parse_mass(text, zero=True))]
-Division = Annotated[tuple[Mass, str], reads(amounts.parse_division)]
+Division = Annotated[tuple[Mass, WeighingUnit], reads(amounts.parse_division)]
 Capacity = Annotated[Volume, reads(amounts.parse_volume)]
 Heat = Annotated[Temperature, reads(amounts.parse_heat)]
 Time = Annotated[Duration, reads(amounts.parse_duration)]

@@ -21,6 +21,7 @@ from builder.model.recipe.quantity import (
     Share,
     Temperature,
     Volume,
+    WeighingUnit,
 )
 from builder.read.text.text_error import AmountError, quoted
 from builder.read.values.bounds import HEAT
@@ -88,7 +89,7 @@ def parse_pieces_left(text: str) -> Fraction:
     return number
 
 
-def parse_division(text: str) -> tuple[Mass, str]:
+def parse_division(text: str) -> tuple[Mass, WeighingUnit]:
     """Read a weight, and say whether its unit is of the gram's family (`g`) or the ounce's (`oz`)."""
     measured = measure(text, Kind.WEIGHT)
     return Mass(measured.number), "g" if is_metric(measured.unit) else "oz"
