@@ -10,7 +10,7 @@ from builder.model.finding import Finding
 from builder.model.lye.soap_made import SoapMade
 from builder.model.place import NOWHERE, Name
 from builder.model.recipe.figure import Figure, Figures, Known, Source
-from builder.model.recipe.ingredient import CountsAs, Ingredient, LabelName
+from builder.model.recipe.ingredient import CountsAs, Ingredient, LabelName, MixesWith
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Amount, Duration, Mass, Parts, Share, Temperature, WeighingUnit, sum_masses
@@ -120,7 +120,7 @@ def card(name: str, counts_as: CountsAs = CountsAs.OTHER, **named: Number | tupl
     """Make a card; a figure is a number or a (low, high) pair under its name with underscores."""
     made = {key.replace("_", " "): figures(*value) if isinstance(value, tuple) else figures(value) for key, value in named.items()}
     label = LabelName((name.title(),), (name,), Known.MEMORY)
-    return Ingredient(name, IngredientKind.OTHER, counts_as, "both", label_name=label, figures=made)
+    return Ingredient(name, IngredientKind.OTHER, counts_as, MixesWith.BOTH, label_name=label, figures=made)
 
 
 def fat(name: str, low: Number, high: Number | None = None) -> Ingredient:

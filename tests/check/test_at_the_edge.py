@@ -22,7 +22,7 @@ from builder.check.recipe.shares_not_whole import of_whole
 from builder.check.supplies.price_below_materials import find_prices_below_materials
 from builder.model.finding import Finding
 from builder.model.hazard import Hazard
-from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.ingredient import CountsAs, Ingredient, MixesWith
 from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.quantity import Share
 from builder.model.recipe.recipe import AmountsAs, MeasuredPh, Recipe
@@ -107,9 +107,9 @@ def test_a_base_speaks_above_what_it_takes(added: str) -> None:
 
 
 def test_a_powder_raises_dust_and_mixes_with_nothing() -> None:
-    dusty = replace(card("our powder"), hazards=(Hazard.DUST,), mixes_with="neither")
+    dusty = replace(card("our powder"), hazards=(Hazard.DUST,), mixes_with=MixesWith.NEITHER)
     wet = replace(dusty, counts_as=CountsAs.LIQUID)
-    silent = (replace(dusty, mixes_with="water"), replace(dusty, hazards=()))
+    silent = (replace(dusty, mixes_with=MixesWith.WATER), replace(dusty, hazards=()))
     for one, found in ((dusty, ["base-overloaded caution"]), (wet, ["base-overloaded caution"]), *((one, []) for one in silent)):
         cards = [one]
         assert levels(find_overloaded_bases(batch(in_base("5", of="our powder"), Contact.RINSE_OFF, cards))) == found

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from builder.model.place import Name
 from builder.model.recipe.figure import Known
-from builder.model.recipe.ingredient import CountsAs, DeclaredAs, DropMass, Ingredient, LabelName
+from builder.model.recipe.ingredient import CountsAs, DeclaredAs, DropMass, Ingredient, LabelName, MixesWith
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.quantity import NO_MASS, Amount, Density, Drops, Mass, Rest, Share, Volume, sum_masses
@@ -82,7 +82,7 @@ def test_drops_weigh_what_was_measured() -> None:
     assert float(1 / drop.one.grams) == pytest.approx(19.2, abs=0.05)
     assert 45 <= drop.one.grams * 1000 <= 55
     oil = Ingredient(
-        "oil", IngredientKind.OIL, CountsAs.OTHER, "oil", label_name=LabelName(("Oil",), ("oil",), Known.MEMORY), drop_mass=drop
+        "oil", IngredientKind.OIL, CountsAs.OTHER, MixesWith.OIL, label_name=LabelName(("Oil",), ("oil",), Known.MEMORY), drop_mass=drop
     )
     made = recipe(phase("all", {"oil": Drops(Fraction(12))}), amounts_as=AmountsAs.WEIGHTS)
     sheet = worked(made, LOTION, TotalSize(grams(1)), cards(oil), FINE)
@@ -163,7 +163,7 @@ def test_an_ingredient_list_never_rises_in_weight(numbers: Sequence[Fraction]) -
 
 
 def blend(name: str, *names: str) -> Ingredient:
-    return Ingredient(name, IngredientKind.LOTION_BASE, CountsAs.BASE, "both", label_name=LabelName(names, names, Known.SUPPLIER))
+    return Ingredient(name, IngredientKind.LOTION_BASE, CountsAs.BASE, MixesWith.BOTH, label_name=LabelName(names, names, Known.SUPPLIER))
 
 
 def test_a_base_keeps_its_declared_order_and_small_additions_follow() -> None:
@@ -181,7 +181,8 @@ def test_an_addition_that_may_stand_anywhere_in_a_base_is_reported() -> None:
 
 def test_the_first_of_a_base_stays_first_when_more_of_it_is_added() -> None:
     base = blend("base", "Aqua", "Glycerin")
-    water = Ingredient("water", IngredientKind.WATER, CountsAs.WATER, "water", label_name=LabelName(("Aqua",), ("water",), Known.MEMORY))
+    aqua = LabelName(("Aqua",), ("water",), Known.MEMORY)
+    water = Ingredient("water", IngredientKind.WATER, CountsAs.WATER, MixesWith.WATER, label_name=aqua)
     listed = list_ingredients([(base, Fraction("0.9"), Fraction("0.9")), (water, Fraction("0.1"), Fraction("0.1"))])
     assert [entry.inci for entry in listed.entries] == ["Aqua", "Glycerin"]
     assert listed.open_pairs == ()
@@ -191,7 +192,7 @@ def test_the_first_of_a_base_stays_first_when_more_of_it_is_added() -> None:
 def test_colours_stand_last_and_scents_are_one_fragrance() -> None:
     def declared(name: str, how: DeclaredAs) -> Ingredient:
         return Ingredient(
-            name, IngredientKind.OTHER, CountsAs.OTHER, "oil", label_name=LabelName((name,), (name,), Known.MEMORY), declared_as=how
+            name, IngredientKind.OTHER, CountsAs.OTHER, MixesWith.OIL, label_name=LabelName((name,), (name,), Known.MEMORY), declared_as=how
         )
 
     listed = list_ingredients(
@@ -225,7 +226,7 @@ def test_a_dose_is_rounded_down_to_the_scale_and_to_whole_drops() -> None:
         "oil",
         IngredientKind.OIL,
         CountsAs.OTHER,
-        "oil",
+        MixesWith.OIL,
         label_name=LabelName(("Oil",), ("oil",), Known.MEMORY),
         drop_mass=DropMass(50, grams("1.6"), "x"),
     )

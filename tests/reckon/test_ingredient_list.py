@@ -13,7 +13,7 @@ import pytest
 from builder.model.label.ingredient_list import IngredientList
 from builder.model.label.labelling import Labelling
 from builder.model.recipe.figure import Known
-from builder.model.recipe.ingredient import AllergenStatement, CountsAs, DeclaredAs, Ingredient, LabelName
+from builder.model.recipe.ingredient import AllergenStatement, CountsAs, DeclaredAs, Ingredient, LabelName, MixesWith
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact
 from builder.reckon.label.ingredient_list import list_ingredients
@@ -34,7 +34,9 @@ def exactly(one: Ingredient, percent: Number) -> tuple[Ingredient, Fraction, Fra
 
 
 def blend(*names: str, **said: Any) -> Ingredient:
-    return Ingredient("base", IngredientKind.LOTION_BASE, CountsAs.BASE, "both", label_name=LabelName(names, names, Known.SUPPLIER, **said))
+    return Ingredient(
+        "base", IngredientKind.LOTION_BASE, CountsAs.BASE, MixesWith.BOTH, label_name=LabelName(names, names, Known.SUPPLIER, **said)
+    )
 
 
 def scent(
@@ -47,7 +49,7 @@ def scent(
         name,
         IngredientKind.ESSENTIAL_OIL,
         CountsAs.OTHER,
-        "oil",
+        MixesWith.OIL,
         label_name=label,
         declared_as=DeclaredAs.FRAGRANCE,
         allergen_statement=statement,
@@ -87,7 +89,8 @@ def test_the_parts_of_a_declared_list_have_the_ranges_that_follow_from_it() -> N
 
 
 def test_the_same_ingredient_from_several_sources_is_added_up_under_one_name() -> None:
-    water = Ingredient("water", IngredientKind.WATER, CountsAs.WATER, "water", label_name=LabelName(("Aqua",), ("water",), Known.MEMORY))
+    aqua = LabelName(("Aqua",), ("water",), Known.MEMORY)
+    water = Ingredient("water", IngredientKind.WATER, CountsAs.WATER, MixesWith.WATER, label_name=aqua)
     listed = list_ingredients([exactly(blend("Water", "Glycerin"), 50), exactly(water, 30), exactly(card("glycerin"), 20)], labelling("US"))
     assert names(listed) == ["Water", "Glycerin"]
     assert (listed.entries[0].least, listed.entries[1].least) == (Fraction(55, 100), Fraction(20, 100))

@@ -16,7 +16,7 @@ from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.hazard import Hazard
 from builder.model.place import Place
 from builder.model.recipe.column import Weighed
-from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient import Ingredient, MixesWith
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.rules.basis import basis_of
 from builder.words.fold import fold
@@ -59,7 +59,7 @@ def _is_liquid(card: Ingredient) -> bool:
 
 
 def _is_powder(card: Ingredient) -> bool:
-    return (card.kind in _POWDERS or (Hazard.DUST in card.hazards and card.mixes_with == "neither")) and not _is_liquid(card)
+    return (card.kind in _POWDERS or (Hazard.DUST in card.hazards and card.mixes_with is MixesWith.NEITHER)) and not _is_liquid(card)
 
 
 def _judge(batch: Batch, base: Weighed, counts: Counts, figure: str, what: str, then: str) -> Iterator[BatchFinding]:

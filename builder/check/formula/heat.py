@@ -18,7 +18,7 @@ from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.figure import Figure
-from builder.model.recipe.ingredient import WATERY
+from builder.model.recipe.ingredient import WATERY, MixesWith
 from builder.model.recipe.quantity import Temperature
 from builder.model.recipe.recipe import Phase
 from builder.model.studio import Studio
@@ -94,7 +94,7 @@ def _melts_at(melts: Figure) -> str:
 def _is_thinned(formula: Formula, part: Part) -> bool:
     """Tell whether what flashes mixes with water and stands in a phase with other water: it is thinned there below what burns."""
     others = [one for one in formula.parts if one.phase is part.phase and one.card is not part.card]
-    return part.card.mixes_with == "water" and any(one.card.counts_as.is_watery for one in others)
+    return part.card.mixes_with is MixesWith.WATER and any(one.card.counts_as.is_watery for one in others)
 
 
 def _hotter_than_fat_needs(formula: Formula, phase: Phase, studio: Studio) -> Iterator[Finding]:

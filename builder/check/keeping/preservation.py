@@ -23,7 +23,7 @@ from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.keeping.durability import Durability
 from builder.model.place import Place
-from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.ingredient import CountsAs, Ingredient, MixesWith
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.recipe import Recipe
 from builder.model.studio import Studio
@@ -121,7 +121,7 @@ def _water_gets_in(recipe: Recipe, cards: list[tuple[Ingredient, Place]], studio
 
 def _draws_water(recipe: Recipe, cards: list[tuple[Ingredient, Place]], studio: Studio) -> Iterator[Finding]:
     """Look for a syrup in what is else free of water: it brings some of its own and draws more."""
-    found = ((card, place, card.figure("water content")) for card, place in cards if card.mixes_with == "water")
+    found = ((card, place, card.figure("water content")) for card, place in cards if card.mixes_with is MixesWith.WATER)
     syrup = next(((card, place, content) for card, place, content in found if content and card.counts_as is CountsAs.OTHER), None)
     if syrup:
         card, place, content = syrup

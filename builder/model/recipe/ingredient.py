@@ -29,6 +29,15 @@ def without_brackets(inci: str) -> str:
     return " ".join(_BRACKETS.sub(" ", inci).split()) or inci
 
 
+class MixesWith(StrEnum):
+    """In what an ingredient dissolves or disperses."""
+
+    OIL = "oil"
+    WATER = "water"
+    BOTH = "both"
+    NEITHER = "neither"
+
+
 class CountsAs(StrEnum):
     """What an ingredient is in the sums."""
 
@@ -178,7 +187,7 @@ class Ingredient:
     name: str
     kind: IngredientKind
     counts_as: CountsAs
-    mixes_with: str
+    mixes_with: MixesWith
     also_called: tuple[str, ...] = ()
     label_name: LabelName | None = None
     colour_name: Mapping[str, str] = field(default_factory=dict)

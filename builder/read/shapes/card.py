@@ -12,7 +12,7 @@ from pydantic import model_validator
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.hazard import OF_INGREDIENTS, Hazard
 from builder.model.label.declaration import Range, polytopes_of
-from builder.model.recipe.ingredient import CHARGES, MICROBES, CountsAs, DeclaredAs
+from builder.model.recipe.ingredient import CHARGES, MICROBES, CountsAs, DeclaredAs, MixesWith
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.recipe import USED_ON
 from builder.read.lye.acid_shares import acid_share
@@ -171,7 +171,7 @@ class CardShape(Shape):
     """The kind of ingredient, which groups the shopping list and says what is looked at."""
     counts_as: Annotated[CountsAs, reads(member_of(CountsAs))] = needed("counts as", "fat")
     """What it is in the sums: whether lye takes it, and how."""
-    mixes_with: Annotated[str, reads(word_of("oil", "water", "both", "neither"))] = needed("mixes with", "oil")
+    mixes_with: Annotated[MixesWith, reads(member_of(MixesWith))] = needed("mixes with", "oil")
     """Whether it mixes with oil, with water, with both or with neither."""
     declared_as: Annotated[DeclaredAs, reads(member_of(DeclaredAs))] = maybe("declared as", DeclaredAs.INGREDIENT, example="fragrance")
     """Where the label puts it: among the ingredients, as a colour, as scent or as flavour."""

@@ -18,7 +18,7 @@ from builder.model.label.declaration import NOTHING, WHOLE
 from builder.model.lye.soap_made import SoapMade
 from builder.model.recipe.column import Column
 from builder.model.recipe.figure import Known
-from builder.model.recipe.ingredient import CountsAs, DeclaredAs, Ingredient, LabelName
+from builder.model.recipe.ingredient import CountsAs, DeclaredAs, Ingredient, LabelName, MixesWith
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import DeclaredBy, Product
 from builder.reckon.lye.equivalents import molar_mass
@@ -85,7 +85,7 @@ def _salt(metal: str, card: Ingredient) -> LabelName:
 
 
 def _card(name: str, label: LabelName) -> Ingredient:
-    return Ingredient(name, IngredientKind.OTHER, CountsAs.OTHER, "both", label_name=label)
+    return Ingredient(name, IngredientKind.OTHER, CountsAs.OTHER, MixesWith.BOTH, label_name=label)
 
 
 def _blend(name: str, parts: Sequence[Named], least: Fraction, most: Fraction) -> Sequence[Weighed]:
