@@ -160,6 +160,38 @@ def test_a_drawing_that_unfolds_is_not_read() -> None:
         clean_picture(b'<!DOCTYPE svg [<!ENTITY a "aaaa">]><svg xmlns="http://www.w3.org/2000/svg">&a;</svg>', ".svg")
 
 
+def plain_drawing(inside: str, box: str = "0 0 9 9") -> bytes:
+    return f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="{box}">{inside}</svg>'.encode()
+
+
+STANDS_FOR_TEN = "".join(f'<g id="a{n}">{f"""<use href="#a{n + 1}"/>""" * 10}</g>' for n in range(12)) + '<use id="a12" href="#a0"/>'
+
+
+@pytest.mark.parametrize(
+    ("inside", "told"),
+    [
+        ("<g>" * 3_000 + "</g>" * 3_000, "more than 100 groups"),
+        ("".join(f'<use id="a{n}" href="#a{n + 1}"/>' for n in range(3_000)), "more than 100 groups"),
+        (STANDS_FOR_TEN, "more than 100,000 shapes"),
+        ("<g/>" * 2_000_000, "larger than 5 MB"),
+    ],
+    ids=["groups in groups", "one for the other", "one for ten", "large"],
+)
+def test_a_drawing_that_nothing_could_draw_is_told(inside: str, told: str) -> None:
+    with pytest.raises(PictureError) as error:
+        clean_picture(plain_drawing(inside), ".svg")
+    assert told in error.value.wrong
+
+
+@pytest.mark.parametrize("inside", ['<g id="a"><use href="#a"/></g>', '<g id="a"><use href="#b"/></g><g id="b"><use href="#a"/></g>'])
+def test_a_shape_that_stands_for_itself_draws_nothing_more(inside: str) -> None:
+    assert clean_picture(plain_drawing(inside), ".svg").left_out == ()
+
+
+def test_a_drawing_of_no_size_that_there_is_says_none() -> None:
+    assert clean_picture(plain_drawing("<g/>", f"0 0 {'9' * 400} 9"), ".svg").size is None
+
+
 @pytest.mark.long(sample=True)
 def test_what_is_published_of_a_studio_tells_nothing(tmp_path: Path) -> None:
     """Pages, sheets and the pictures beside them: none holds the photograph as it came from the camera."""

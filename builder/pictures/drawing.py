@@ -4,6 +4,8 @@ A drawing can hold programs, names of the computer's folders, and things that a 
 """
 
 import re
+from collections.abc import Mapping
+from math import isfinite
 from xml.etree import ElementTree
 
 from builder.model.picture import Size
@@ -27,10 +29,15 @@ _SILENT = frozenset({"metadata", "view"})
 _NUMBER = re.compile(r"-?(?:\d+\.?\d*|\.\d+)")
 _LENGTH = re.compile(r"(\d+(?:\.\d+)?)(?:px)?")
 _ELSEWHERE = re.compile(r"url\(\s*(?!['\"]?#)|@import|image-set|\bsrc\(|javascript:|data:|expression\(|\\", re.IGNORECASE)
+# More shapes than anybody draws, and elements within one another: of one shape that stands for ten others, each of which stands for ten
+# more, and so on, there are soon more than any machine can draw.
+_MOST_SHAPES, _DEEPEST, _MOST_BYTES = 100_000, 100, 5_000_000
 
 
 def clean_drawing(data: bytes) -> Picture:
     """Return what of a drawing draws. Raises PictureError where it cannot be read."""
+    if len(data) > _MOST_BYTES:
+        raise PictureError("This drawing is larger than 5 MB, far more than a page can show.")
     if b"<!ENTITY" in data or b"\0" in data:
         raise PictureError("This drawing is not in UTF-8, or it defines words of its own (<!ENTITY), which can unfold to anything.")
     try:
@@ -41,12 +48,15 @@ def clean_drawing(data: bytes) -> Picture:
         raise PictureError("This file is no drawing: an SVG file begins with an element `svg` of its namespace.")
     left_out: dict[str, None] = {}
     _keep_what_draws(root, left_out)
+    if _shapes_in(root, {one.get("id"): one for one in root.iter() if one.get("id")}, {}) > _MOST_SHAPES:
+        raise PictureError(f"This drawing has more than {_MOST_SHAPES:,} shapes, more than a page can show.")
     ElementTree.register_namespace("", SVG)
     ElementTree.register_namespace("xlink", XLINK)
     return Picture(ElementTree.tostring(root, encoding="utf-8", xml_declaration=True), _size(root), tuple(left_out))
 
 
-def _keep_what_draws(element: ElementTree.Element, left_out: dict[str, None]) -> None:
+def _keep_what_draws(element: ElementTree.Element, left_out: dict[str, None], depth: int = 0) -> None:
+    _see_depth(depth)
     for name in list(element.attrib):
         _judge_attribute(element, name, left_out)
     for child in list(element):
@@ -55,11 +65,29 @@ def _keep_what_draws(element: ElementTree.Element, left_out: dict[str, None]) ->
             # What is drawn within a link is drawn without it.
             child.tag, name = f"{{{SVG}}}g", "g"
         if namespace == SVG and name in _DRAWS and not (name == "style" and _ELSEWHERE.search("".join(child.itertext()))):
-            _keep_what_draws(child, left_out)
+            _keep_what_draws(child, left_out, depth + 1)
             continue
         if namespace == SVG and name not in _SILENT:
             left_out[f"<{name}>"] = None
         _remove(element, child)
+
+
+def _shapes_in(
+    element: ElementTree.Element, named: Mapping[str | None, ElementTree.Element], known: dict[ElementTree.Element, int], depth: int = 0
+) -> int:
+    """Count what an element draws, with what it stands for; what stands for itself draws nothing more."""
+    _see_depth(depth)
+    if element not in known:
+        known[element] = 0
+        meant = named.get((element.get("href") or element.get(f"{{{XLINK}}}href") or "").removeprefix("#"))
+        drawn = (*element, *([] if meant is None else [meant]))
+        known[element] = 1 + sum(_shapes_in(one, named, known, depth + 1) for one in drawn)
+    return known[element]
+
+
+def _see_depth(depth: int) -> None:
+    if depth > _DEEPEST:
+        raise PictureError(f"In this drawing more than {_DEEPEST} groups stand within one another.")
 
 
 def _judge_attribute(element: ElementTree.Element, name: str, left_out: dict[str, None]) -> None:
@@ -90,5 +118,5 @@ def _size(root: ElementTree.Element) -> Size | None:
     """Return the size in points of a screen, of which browsers take the proportions; None where the drawing does not say."""
     box = _NUMBER.findall(root.get("viewBox", ""))
     given = [side[1] for side in map(_LENGTH.fullmatch, (root.get("width", ""), root.get("height", ""))) if side]
-    sides = [round(float(side)) for side in (box[2:] if len(box) == 4 else given)]
+    sides = [round(number) for side in (box[2:] if len(box) == 4 else given) if isfinite(number := float(side))]
     return Size(sides[0], sides[1]) if len(sides) == 2 and min(sides) > 0 else None
