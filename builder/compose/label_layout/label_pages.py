@@ -35,9 +35,9 @@ def shift_of(wishes: LabelWishes) -> tuple[float, float]:
     return _millimetres(wishes.right), _millimetres(wishes.down)
 
 
-def position_of(blocks: Iterable[Block], art: str = "", marks: tuple[MarkView, ...] = ()) -> PositionView:
+def position_of(blocks: Iterable[Block], marks: tuple[MarkView, ...] = ()) -> PositionView:
     """Make a position of text that has been laid out."""
-    return PositionView("", tuple(_block(block) for block in blocks), marks, art=art)
+    return PositionView("", tuple(_block(block) for block in blocks), marks)
 
 
 def hole_of(stock: LabelSheet) -> tuple[MarkView, ...]:

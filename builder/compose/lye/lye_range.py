@@ -29,8 +29,6 @@ def view_range(lye: LyeResult, key: str) -> RangeView:
         span_width=f"{shortest_digits((lye.highest - lye.lowest) / (last - first) * WIDTH, 2)}%",
         typical_left=place(lye.superfat),
         typical=percent(lye.superfat, 1),
-        lowest=ends(lye)[0],
-        highest=ends(lye)[1],
         ticks=tuple(RangeTick(place(mark), percent(mark, 0), "zero" if mark == 0 else "whole") for mark in marks),
     )
 

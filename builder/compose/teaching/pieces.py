@@ -42,14 +42,14 @@ class TextWriter:
         below = '<div class="below"></div>' if any(drawing.shows_reading for drawing in drawings) else ""
         return f'<div class="beside">{drawn}</div>{html}{below}' if drawn and html else drawn + html
 
-    def fill_blocks(self, blocks: Iterable[Block], batch: WorkedBatch | None = None) -> str:
-        """Return running text as finished HTML; its cautions are shown elsewhere."""
-        return "\n".join(self._block(block, batch) for block in blocks if not isinstance(block, CautionHere))
+    def fill_blocks(self, blocks: Iterable[Block]) -> str:
+        """Return running text that speaks of no batch as finished HTML; its cautions are shown elsewhere."""
+        return "\n".join(self._block(block) for block in blocks if not isinstance(block, CautionHere))
 
-    def _block(self, block: Prose | Steps, batch: WorkedBatch | None) -> str:
+    def _block(self, block: Prose | Steps) -> str:
         if isinstance(block, Prose):
-            return self.fill(block.pieces, batch)
-        steps = "".join(f"<li>{self.fill(step.pieces, batch)}</li>" for step in block.steps)
+            return self.fill(block.pieces, None)
+        steps = "".join(f"<li>{self.fill(step.pieces, None)}</li>" for step in block.steps)
         return f"<ol>{steps}</ol>"
 
     def _piece(self, piece: str | Mention | PictureHole | LinkHole, batch: WorkedBatch | None) -> str:

@@ -31,8 +31,6 @@ class RangeView:
     span_width: str
     typical_left: str
     typical: str
-    lowest: str
-    highest: str
     ticks: tuple[RangeTick, ...]
 
 
