@@ -63,71 +63,71 @@ BENCH = "bench from above"  # The drawing of the bench before lye is opened.
 def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     """Make the take-home sheet of one recipe and home size."""
     studio_class, home = at.plan.studio_class, at.home
-    studio, sheet = edition.studio, home.batch
-    title = f"{sheet.recipe.name}, {size_words(home.size)}"
+    studio, batch = edition.studio, home.batch
+    title = f"{batch.recipe.name}, {size_words(home.size)}"
     parts = tuple(one.part for one in home.parts)
     sources = [
-        FlowSource(one.part, sheet, days_later(one.part), letter=letter_of(studio_class, one.part), met=one.met) for one in home.parts
+        FlowSource(one.part, batch, days_later(one.part), letter=letter_of(studio_class, one.part), met=one.met) for one in home.parts
     ]
     writer = writer_of(edition, here, addresses.class_folder(studio_class.key), at_home=True)
     at_head = IN_LARGE_PRINT if here.is_large_print else AT_HOME
     is_set_in_pages = here.is_paper and not here.is_large_print  # In large print every part runs on wherever it comes to an end of a page.
-    in_brief = sheet.grams.lye is not None
-    flow = joined(compose_flow(studio, sources, writer, (sheet,), in_brief=in_brief, short_again=True, at_head=at_head))
-    flow = lye_opened(cooling_at_its_step(flow, studio, parts, sheet), studio, parts, sheet)
-    described = say("How to make {recipe} at home: {size}", recipe=sheet.recipe.name, size=size_words(home.size))
+    in_brief = batch.grams.lye is not None
+    flow = joined(compose_flow(studio, sources, writer, (batch,), in_brief=in_brief, short_again=True, at_head=at_head))
+    flow = lye_opened(cooling_at_its_step(flow, studio, parts, batch), studio, parts, batch)
+    described = say("How to make {recipe} at home: {size}", recipe=batch.recipe.name, size=size_words(home.size))
     view = TakeHomeView(
         frame=frame(edition, here, title, described),
         pdf=edition.pdf_of(here),
         large=edition.large_print_of(here),
         class_page=_class_page(studio_class, here),
         class_title=studio_class.title,
-        recipe=sheet.recipe.name,
-        identity=say(sheet.product.identity),
+        recipe=batch.recipe.name,
+        identity=say(batch.product.identity),
         size=size_words(home.size),
-        about=sheet.recipe.about,
-        fills=fills(studio, sheet),
-        scales=_scales(sheet),
-        tools=_tools(studio, sheet, flow.gear),
-        table=home_table(studio, sheet, parts, in_large_print=here.is_large_print),
-        choices=tuple(view_choice(dose, with_drops=False) for dose in sheet.own.doses),
-        lye=home_lye(sheet),
-        purities=home_purities(sheet),
-        heat=heat_freed(sheet),
+        about=batch.recipe.about,
+        fills=fills(studio, batch),
+        scales=_scales(batch),
+        tools=_tools(studio, batch, flow.gear),
+        table=home_table(studio, batch, parts, in_large_print=here.is_large_print),
+        choices=tuple(view_choice(dose, with_drops=False) for dose in batch.own.doses),
+        lye=home_lye(batch),
+        purities=home_purities(batch),
+        heat=heat_freed(batch),
         flow=flow,
-        letters_of_others=letters_of_others(studio, studio_class, sheet.recipe.key),
+        letters_of_others=letters_of_others(studio, studio_class, batch.recipe.key),
         parts=under_one(flow.parts) if is_set_in_pages else flow.parts,
         runs_on=is_set_in_pages,
-        times=home_times(parts, sheet),
-        cured=cured(sheet),
-        danger=_danger(studio, sheet),
-        storage=sheet.recipe.storage,
-        keeps=length_words(sheet.recipe.keeps),
-        ph=ph_words(sheet, at_home=True),
-        cost=_cost(studio, studio_class, sheet),
-        directions=sheet.recipe.directions,
-        label_lists=_label_lists(sheet, studio.labelling.region),
-        label_open=_label_open(sheet),
-        label_rest=studio.labelling.region.says("fragrance") if len(sheet.own.variants) > MOST_LISTS else "",
-        label_allergens=_label_allergens(sheet),
-        label_note=say(studio.labelling.region.says("soap")) if sheet.is_true_soap else "",
-        label_cautions=sheet.recipe.label_cautions,
-        net_contents=decimals_spoken(net_contents(sheet, sheet.own, studio.region)),
-        allergens=allergens_of(studio, [sheet]),
-        allergens_open=allergens_open_in(studio, [sheet]),
-        free_from=listed([say(family) for family in sheet.recipe.free_from]),
-        first_aid=_first_aid(studio, sheet),
-        bench_html=figure_html(studio.drawings[BENCH]) if sheet.grams.lye else "",
+        times=home_times(parts, batch),
+        cured=cured(batch),
+        danger=_danger(studio, batch),
+        storage=batch.recipe.storage,
+        keeps=length_words(batch.recipe.keeps),
+        ph=ph_words(batch, at_home=True),
+        cost=_cost(studio, studio_class, batch),
+        directions=batch.recipe.directions,
+        label_lists=_label_lists(batch, studio.labelling.region),
+        label_open=_label_open(batch),
+        label_rest=studio.labelling.region.says("fragrance") if len(batch.own.variants) > MOST_LISTS else "",
+        label_allergens=_label_allergens(batch),
+        label_note=say(studio.labelling.region.says("soap")) if batch.is_true_soap else "",
+        label_cautions=batch.recipe.label_cautions,
+        net_contents=decimals_spoken(net_contents(batch, batch.own, studio.region)),
+        allergens=allergens_of(studio, [batch]),
+        allergens_open=allergens_open_in(studio, [batch]),
+        free_from=listed([say(family) for family in batch.recipe.free_from]),
+        first_aid=_first_aid(studio, batch),
+        bench_html=figure_html(studio.drawings[BENCH]) if batch.grams.lye else "",
         calls=calls_of(studio),
-        record=view_record(sheet),
+        record=view_record(batch),
         printed=plain_date(edition.today, edition.locale),
-        mark_html=mark(portrait_of(studio, sheet), HEAD_MARK, Look.TINTED),
+        mark_html=mark(portrait_of(studio, batch), HEAD_MARK, Look.TINTED),
     )
     return Composed(_with_instructions(edition, at, view, here))
 
 
-def _tools(studio: Studio, sheet: WorkedBatch, gear: Iterable[str]) -> tuple[ToolView, ...]:
-    called = (tool_words(tool, partial(home_amount, studio, sheet)) for tool in tools_to_set_out(sheet.recipe.tools, gear))
+def _tools(studio: Studio, batch: WorkedBatch, gear: Iterable[str]) -> tuple[ToolView, ...]:
+    called = (tool_words(tool, partial(home_amount, studio, batch)) for tool in tools_to_set_out(batch.recipe.tools, gear))
     return tuple(view_tool(words, studio.tool_drawings.values()) for words in called)
 
 
