@@ -22,12 +22,14 @@ _IN_OUNCES = re.compile(r"\(\s*[\d.,]+[^()]*\)")
 class Said:
     """One sentence: where it stands, such as `B5` or `a caution before B5`, and whether it is of a step.
 
-    `part` is the number of the part in which it stands, in the order of the sheet; 0 outside of parts.
+    `block` is the number of the step or caution that it is of, and `part` that of the part in which this stands, 0 outside of parts, in the
+    order of the sheet.
     """
 
     at: str
     text: str
     is_step: bool
+    block: int = 0
     part: int = 0
 
 
@@ -95,7 +97,7 @@ class _Reader(HTMLParser):
                 at = f"the caution before {after}" if after else "the last caution"
             closed = _IN_OUNCES.sub("", text).strip()
             for sentence in sentences_of(closed if closed.endswith((".", "!", "?")) else f"{closed}."):
-                yield Said(at, sentence, kind == "step", part)
+                yield Said(at, sentence, kind == "step", number, part)
 
 
 def _is_part(tag: str, names: str) -> bool:

@@ -7,7 +7,6 @@ stand close together dull one another (ANSI Z535.6, from memory); three to a par
 import re
 from collections.abc import Iterator, Mapping, Sequence
 from itertools import groupby
-from operator import attrgetter
 
 from builder.compose.for_staff.sheet_text import Said
 from builder.compose.home.letters import letter_of
@@ -44,7 +43,7 @@ def step_lines(said: Sequence[Said], steps: Mapping[str, Step], *, in_english: b
 
 
 def _blocks(said: Sequence[Said]) -> list[list[Said]]:
-    return [list(block) for _, block in groupby(said, key=attrgetter("block"))]
+    return [list(block) for _, block in groupby(said, key=lambda one: one.block)]
 
 
 def _where(step: Step | None) -> str:
