@@ -19,13 +19,13 @@ def least_alcohol(recipe: Recipe, studio: Studio) -> Fraction:
 
 def share_that(recipe: Recipe, studio: Studio, counts: Callable[[Ingredient], Fraction]) -> Fraction:
     """Add up the shares of a recipe as far as each card counts; 0 where its amounts are no shares of one whole."""
-    weights = [_weight(line.amount) for line in recipe.lines]
-    known = [weight for weight in weights if weight is not None]
+    weighed = [(line, _weight(line.amount)) for line in recipe.lines]
+    known = [weight for _, weight in weighed if weight is not None]
     rests = sum(isinstance(line.amount, Rest) for line in recipe.lines)
-    if recipe.amounts_as is AmountsAs.PERCENT_OF_OILS or len(known) + rests < len(weights):
+    if recipe.amounts_as is AmountsAs.PERCENT_OF_OILS or len(known) + rests < len(weighed):
         return Fraction(0)
     whole = Fraction(1) if rests else sum(known, start=Fraction(0))
-    cards = [(studio.ingredient(line.ingredient), weight) for line, weight in zip(recipe.lines, weights, strict=True)]
+    cards = [(studio.ingredient(line.ingredient), weight) for line, weight in weighed]
     counted = sum((weight * counts(card) for card, weight in cards if card and weight), start=Fraction(0))
     return counted / whole if whole else Fraction(0)
 

@@ -48,15 +48,15 @@ def meant_for_ours(column: Name, roster: Roster, recipes: Sequence[Recipe], card
     if _HEALTH.search(column.text.casefold()):
         return ("allergies",)
     there = {*roster.about_people, *(other.key for other in roster.columns if other is not column)} - {"allergies"}
-    names = [name for name in (*PEOPLE, *column_names(recipes)) if fold(name) not in there]
+    of_choices = _choice_columns(recipes)
+    names = [name for name in (*PEOPLE, *(name for name, _ in of_choices)) if fold(name) not in there]
     found = [name for name in names if _is_near(column.key, fold(name))]
     if "age" in names and _AGE.search(column.key):
         found.append("age")
     if "waiting" in names and column.key.startswith("wait"):
         found.append("waiting")
     cells = [row.choices[column.key] for row in roster.rows]
-    choices = zip(column_names(recipes), (choice for recipe in recipes for choice in recipe.choices), strict=True)
-    found += [name for name, choice in choices if name in names and any(_names_an_option(cell, choice, cards) for cell in cells)]
+    found += [name for name, choice in of_choices if name in names and any(_names_an_option(cell, choice, cards) for cell in cells)]
     return tuple(dict.fromkeys(found))
 
 
@@ -81,7 +81,7 @@ def tells_of_allergies(column: Name, roster: Roster, known: Sequence[AllergyWord
 
 def is_unknown(column: Name, meant: Sequence[str], recipes: Sequence[Recipe]) -> tuple[str, str]:
     """Return what is wrong with a column that may be one of ours, told by its head alone."""
-    known = [*PEOPLE, *column_names(recipes)]
+    known = [*PEOPLE, *(name for name, _ in _choice_columns(recipes))]
     wrong = f'"{column}" is neither a column about people nor a choice of what this class makes, and may be meant for one.'
     if "allergies" in meant:
         remedy = (
@@ -107,8 +107,8 @@ def are_passed_over(columns: Sequence[Name], roster: Roster) -> tuple[str, str]:
     return wrong, f"Take such columns out before you keep the file: what is not there cannot get lost. Or accept this with a reason.{there}"
 
 
-def column_names(recipes: Sequence[Recipe]) -> list[str]:
-    """Return the columns of choices that may stand there, in their order, the short form where only one product has the choice."""
-    offered = [(recipe, choice.what) for recipe in recipes for choice in recipe.choices]
-    whats = [what for _, what in offered]
-    return [what if whats.count(what) == 1 else f"{recipe.key} {what}" for recipe, what in offered]
+def _choice_columns(recipes: Sequence[Recipe]) -> list[tuple[str, Choice]]:
+    """Return each choice that may have a column, in order, with its head: the short form where only one product has the choice."""
+    offered = [(recipe.key, choice) for recipe in recipes for choice in recipe.choices]
+    whats = [choice.what for _, choice in offered]
+    return [(choice.what if whats.count(choice.what) == 1 else f"{key} {choice.what}", choice) for key, choice in offered]

@@ -8,7 +8,7 @@ from builder.compose.edition import Edition
 from builder.compose.home.size_words import size_words
 from builder.compose.recipe.wording import listed, within
 from builder.compose.scopes import AtHome
-from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.model.teaching.class_plan import ClassPlan, HomeBatch, MadeProduct
 from builder.words.fold import fold
 from builder.words.say import say, say_count
 
@@ -17,9 +17,9 @@ def copies_of_take_home(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
     """Yield how many to print of the sheet of each recipe that has one. Of several sizes the roster may say who takes which."""
     wanted = Counter(map(fold, plan.sizes_at_home))
     for made in (made for made in plan.made if made.home):
-        counts = [wanted[fold(home.size.written)] for home in made.home]
-        if len(made.home) > 1 and sum(counts) == plan.students:
-            yield from _copies_of_sizes(plan, made, counts)
+        counted = [(home, wanted[fold(home.size.written)]) for home in made.home]
+        if len(counted) > 1 and sum(count for _, count in counted) == plan.students:
+            yield from _copies_of_sizes(plan, made, [(home, count) for home, count in counted if count])
             continue
         recipe, sizes = within(made.batch.recipe.name), listed([size_words(home.size) for home in made.home], "or")
         line = say_count(
@@ -38,15 +38,12 @@ def copies_of_take_home(_: Edition, plan: ClassPlan) -> Iterator[ToPrint]:
             yield ToPrint("" if number else line, name, (0 if number else plan.students,), said, AtHome(plan, home))
 
 
-def _copies_of_sizes(plan: ClassPlan, made: MadeProduct, counts: Sequence[int]) -> Iterator[ToPrint]:
+def _copies_of_sizes(plan: ClassPlan, made: MadeProduct, counted: Sequence[tuple[HomeBatch, int]]) -> Iterator[ToPrint]:
     """Yield how many to print of each size of a recipe, where everybody on the roster has chosen one."""
     recipe = within(made.batch.recipe.name)
-    each = [
-        say("{count} of {size}", count=count, size=size_words(home.size)) for count, home in zip(counts, made.home, strict=True) if count
-    ]
+    each = [say("{count} of {size}", count=count, size=size_words(home.size)) for home, count in counted]
     line = say("Take-home sheet, {recipe}: {sizes}", recipe=recipe, sizes=listed(each))
-    for count, home in zip(counts, made.home, strict=True):
-        if count:
-            name = say("Take-home sheet, {recipe}: {size}", recipe=recipe, size=size_words(home.size))
-            yield ToPrint(line, name, (count,), subject=AtHome(plan, home))
-            line = ""
+    for home, count in counted:
+        name = say("Take-home sheet, {recipe}: {size}", recipe=recipe, size=size_words(home.size))
+        yield ToPrint(line, name, (count,), subject=AtHome(plan, home))
+        line = ""

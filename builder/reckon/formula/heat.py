@@ -95,18 +95,17 @@ def cooling(
 
 def dissolving(column: Column, constants: Constants) -> Dissolving | None:
     """Return what the lye of a column comes to as its solid dissolves; None where nothing solid does, or its heat is not known."""
-    solids = [w for w in column.weighed if w.line.role is Role.ALKALI]
-    heats = [constants.get(f"heat of dissolving {w.line.ingredient.key}") for w in solids]
-    if column.lye is None or not solids or None in heats or any(w.line.strength is not None for w in solids):
+    alkalis = [w for w in column.weighed if w.line.role is Role.ALKALI]
+    solids = [(w, heat) for w in alkalis if (heat := constants.get(f"heat of dissolving {w.line.ingredient.key}"))]
+    if column.lye is None or not solids or len(solids) < len(alkalis) or any(w.line.strength is not None for w in alkalis):
         return None
     purities = {purity.alkali: purity.high for purity in column.lye.purities}
     solution = (column.alkali + column.lye_water).grams
-    pure = [w.mass.grams * purities[w.line.ingredient.name] for w in solids]
+    pure = [(w.mass.grams * purities[w.line.ingredient.name], heat.typical) for w, heat in solids]
     water = constants[OF_WATER].typical
-    rises = [rise_of_dissolving(grams / solution, heat.typical, water) for grams, heat in zip(pure, heats, strict=True) if heat]
-    rise = sum(rises, Fraction(0))
+    rise = sum((rise_of_dissolving(grams / solution, heat, water) for grams, heat in pure), Fraction(0))
     room = constants[ROOM].typical
-    strength = sum(pure, Fraction(0)) / solution
+    strength = sum((grams for grams, _ in pure), Fraction(0)) / solution
     return Dissolving(strength, room + rise * constants[SHOWS].low, room + rise, room + rise >= constants["near boiling"].typical)
 
 
