@@ -6,11 +6,12 @@ from random import Random
 
 from tests.fuzz import vocabulary as say
 from tests.fuzz.bases import Files, choose
-from tests.fuzz.text_changes import change_bytes, change_prose, change_table, change_template
+from tests.fuzz.text_changes import change_bytes, change_drawing, change_prose, change_style, change_table, change_template
 from tests.fuzz.yaml_changes import change_yaml
 
 LAYOUTS = Path(__file__).parent.parent.parent / "layouts"
-TEMPLATES = sorted(path.relative_to(LAYOUTS).as_posix() for path in LAYOUTS.rglob("*.html"))
+LAID_OUT_BY = sorted(path.relative_to(LAYOUTS).as_posix() for path in LAYOUTS.rglob("*") if path.suffix in (".html", ".css"))
+_CHANGES = {".yaml": change_yaml, ".csv": change_table, ".html": change_template, ".css": change_style, ".svg": change_drawing}
 LINK, FOLDER = b"\0link ", b"\0folder"
 _LINKS = ("..", ".", "/etc/passwd", "/dev/zero", "nowhere", "../studio.yaml", "../../other/secret.yaml", "/")
 _OWN = b"\ndocuments: {packing list: {like: check list, template: sheets/checklist.html, on: paper, seen by: staff}}\n"
@@ -26,7 +27,7 @@ def spoilt(seed: int, *, small: bool = False) -> tuple[Files, list[str]]:
     files, done = choose(chance, small=small), []
     for _ in range(chance.choice((1, 1, 1, 2, 2, 3, 5))):
         name = chance.choice(sorted(files))
-        how = chance.choices((change_text, _bytes, _file, _layout, _more), (20, 2, 2, 1, 1))[0]
+        how = chance.choices((change_text, _bytes, _file, _layout, _more), (20, 2, 2, 2, 1))[0]
         done.append(f"{how.__name__.strip('_')} {name}")
         how(files, name, chance)
         if not files:
@@ -40,8 +41,7 @@ def change_text(files: dict[str, bytes], name: str, chance: Random) -> None:
         text = files[name].decode("utf-8")
     except UnicodeDecodeError:
         return
-    change = {".yaml": change_yaml, ".csv": change_table, ".html": change_template}.get(Path(name).suffix, change_prose)
-    files[name] = change(text, chance).encode("utf-8", "surrogatepass")
+    files[name] = _CHANGES.get(Path(name).suffix, change_prose)(text, chance).encode("utf-8", "surrogatepass")
 
 
 def _bytes(files: dict[str, bytes], name: str, chance: Random) -> None:
@@ -67,9 +67,10 @@ def _file(files: dict[str, bytes], name: str, chance: Random) -> None:
 
 
 def _layout(files: dict[str, bytes], _: str, chance: Random) -> None:
-    """Add one of our templates as the studio's own, changed."""
-    name = chance.choice(TEMPLATES)
-    files[f"layouts/{name}"] = change_template((LAYOUTS / name).read_text(encoding="utf-8"), chance).encode()
+    """Add one of our templates or styles as the studio's own, or a style that adds to ours, and change it."""
+    name = chance.choice((*LAID_OUT_BY, "styles/own.css", "styles/own-paper.css"))
+    files[f"layouts/{name}"] = (LAYOUTS / name).read_bytes() if name in LAID_OUT_BY else b"p { margin: 0 }\n"
+    change_text(files, f"layouts/{name}", chance)
 
 
 def _more(files: dict[str, bytes], _: str, chance: Random) -> None:

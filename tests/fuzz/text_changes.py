@@ -1,6 +1,7 @@
 """One change to a lesson, a page, a roster or a template, or to the bytes of any file."""
 
 import random
+from collections.abc import Sequence
 from random import Random
 
 from tests.fuzz import vocabulary as say
@@ -71,6 +72,25 @@ def change_template(text: str, chance: random.Random) -> str:
     at = chance.randrange(len(lines))
     lines[at : at + chance.randint(0, 2)] = [chance.choice(say.TEMPLATES)] if chance.random() < 0.8 else []
     return "\n".join(lines)
+
+
+def change_style(text: str, chance: random.Random) -> str:
+    """Change a style of the studio's own."""
+    return _other_line(text, say.STYLES, chance)
+
+
+def change_drawing(text: str, chance: random.Random) -> str:
+    """Change a drawing."""
+    return _other_line(text, say.DRAWINGS, chance)
+
+
+def _other_line(text: str, lines: Sequence[str], chance: Random) -> str:
+    """Put a line in place of one, of two or of none, or within one."""
+    found = text.split("\n")
+    at = chance.randrange(len(found))
+    new = chance.choice((*lines, *say.SIGNS))
+    found[at : at + chance.randint(0, 2)] = [_within(found[at], new, chance) if chance.random() < 0.3 else new]
+    return "\n".join(found)
 
 
 def change_bytes(data: bytes, chance: random.Random) -> bytes:

@@ -12,12 +12,13 @@ from pathlib import Path
 from unittest.mock import patch
 
 from builder import cli
-from builder.cache import results
+from builder.cache import compiled, results
+from builder.cache.folder import open_folder
 from builder.model.finding import Finding
 from builder.model.place import Place
 from builder.press import missing_pdf_engine, pool
 from builder.read.text.source_lines import SourceLines
-from builder.tasks import known_runs, told
+from builder.tasks import told
 from builder.terminal.findings import print_findings
 from tests.fuzz.bases import SOUND
 from tests.fuzz.spoiling import lay_out, spoilt
@@ -59,7 +60,7 @@ def try_seed(seed: int, folder: Path, *, pdf: bool = False, small: bool = False)
     kept: list[Finding] = []
     with (
         patch.object(told, "print_findings", _keeping(kept)),
-        patch.object(known_runs, "keep", lambda *_: None),  # the cache is no place of a studio
+        patch.object(compiled, "open_folder", _without_keeping),  # the cache is no place of a studio
         patch.object(results, "sum_of_run", lambda *_, **__: None),
         _without_pdf(pdf),
         patch.object(tempfile, "tempdir", str(output)),
@@ -96,6 +97,10 @@ def _load_what_is_shared() -> None:
     missing_pdf_engine()
     with contextlib.redirect_stdout(io.StringIO()), contextlib.redirect_stderr(io.StringIO()):
         cli.main(["check", str(SOUND)])
+
+
+def _without_keeping(make: bool) -> contextlib.AbstractContextManager[int | None]:
+    return contextlib.nullcontext() if make else open_folder(make)
 
 
 def _keeping(kept: list[Finding]) -> Callable[[Sequence[Finding], SourceLines], None]:

@@ -61,7 +61,25 @@ TEMPLATES = (
     "{% macro m() %}{{ m() }}{% endmacro %}{{ m() }}", "{% set x = view %}{{ x.title }}", "{# Takes: Nothing #}", "{{ lipsum() }}",
     "{{ cycler }}", "{{ view.title|int }}", "{{ view.title|nothing }}", "{% raw %}", "<p>", "</html>", "\ufeff",
     "{{ view.title.encode('x') }}", "{{ view.title % 5 }}", "{{ [1][5] }}", "{{ 'a' * -1 }}", "{% import 'parts/steps.html' as x %}",
-    "{{ view['title']['x']['y'] }}", "{{ 10**100000 > 1 }}",
+    "{{ view['title']['x']['y'] }}", "{{ 10**100000 > 1 }}", "{% include 'frames/page.html' %}", "{% include 'parts/lye.html' %}",
+    "{% for x in [1] recursive %}{{ loop([1]) }}{% endfor %}", "{{ 'x' * 10000000000 }}", "{{ 'x'|center(10000000000) }}",
+    "{% for i in range(99999) %}{% for j in range(99999) %}x{% endfor %}{% endfor %}", "{{ '%999999999d' % 1 }}",
+    "{% set n = namespace(x='a') %}{% for i in range(99) %}{% set n.x = n.x ~ n.x %}{% endfor %}", "{{ lipsum(999999999) }}",
+    "{% macro m(n) %}{% if n %}{{ m(n - 1) }}{{ m(n - 1) }}{% endif %}{% endmacro %}{{ m(60) }}", "{{ " + "(" * 2_000,
+    "{{ " + "(" * 2_000 + "1" + ")" * 2_000 + " }}", "{% for i in [1] %}" * 30 + "{% endfor %}" * 30, "<p>" * 2_000, "x" * 999_999,
+)  # fmt: skip
+STYLES = (
+    "p { color: red }", "* { display: none }", "p {", "}", "/*", "*/", "'", '"', "\\", "@import 'own.css';", "@import url(screen.css);",
+    "@import url(http://192.0.2.1/x.css);", "@media print {", "@font-face { src: url(/etc/passwd) }", "p { color: var(--a) }",
+    ":root { --a: var(--b); --b: var(--a) }", "& &{" * 25 + "color:red" + "}" * 25, "p{" * 2_000 + "}" * 2_000,
+    "p{color:" + "(" * 3_000 + "}", "div " * 300 + "p {color: #111}", "p:not(" * 500 + "a" + ")" * 500 + "{}", "p{color:#111}" * 3_000,
+    "p{font-size:1e400px}", "p{color:rgb(NaN NaN NaN)}", "p{opacity:calc(1/0)}", "p{font:0/0 x}", ":is(", "[x=", "a:has(:has(b)) {}",
+    "p::before{content:'\\0'}", "\\0", "p{opacity:..5}", "p{margin:-..px}", "p{color:#12}", "p{zoom:0..0}", "p{font-size:9..pt}",
+)  # fmt: skip
+DRAWINGS = (
+    "<g>" * 500 + "</g>" * 500, "<g>", "</svg>", '<use href="#x"/>', '<g id="x"><use href="#x"/></g>', "&a;", "<script/>", "<style>",
+    '<path d="M"/>', '<path d="' + "M0 0L1e400 NaN" * 999 + '"/>', '<text>x</text>', "<!-- ", "<![CDATA[", '<rect width="-1"/>',
+    '<image href="/etc/passwd"/>', '<image href="http://192.0.2.1/x"/>', '<svg viewBox="0 0 0 0">', '<svg viewBox="NaN" width="1e999">',
 )  # fmt: skip
 NAMES = (
     "Orchard Bar", "x.y", "ünnamed", "con", "a" * 200, "-", "_", "water", "plain-bar", "..x", "a\nb", "a:b", "a\\b", "caf\udce9",
