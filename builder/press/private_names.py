@@ -1,12 +1,18 @@
 """The names of the PDF library that are not public and that this stage rests on, apart from those of `drawn_once`.
 
-They are three: `_page_box`, the boxes of a page as they were laid out, its text before its margins; `is_column`, what a box of several
-columns is made of; and `mark`, what a box has become in the tags of the PDF. No other module writes them;
-`tests/press/test_private_names.py` tells when a version of the library has them otherwise.
+They are four: `_page_box`, the boxes of a page as they were laid out, its text before its margins; `is_column`, what a box of several
+columns is made of; `mark`, what a box has become in the tags of the PDF; and `split_first_line`, what breaks a text into lines. No other
+module writes them; `tests/press/test_private_names.py` tells when a version of the library has them otherwise.
+
+Decided: a text that fits a line but for the space at its end is kept whole, in place of the library's own break. Why: where a number in
+bold did not fit after it, the library left the first word of such a text on a line by itself.
 """
 
 from collections.abc import Iterator
 from typing import Any
+
+# What the library's break of a line gives: where it goes on is the third.
+GOES_ON = 2
 
 
 def boxes_of(page: Any, *, placeholders: bool = False) -> Iterator[Any]:
@@ -32,3 +38,23 @@ def set_scope(box: Any, scope: str) -> None:
     mark = getattr(box, "mark", None)
     if mark is not None:
         mark["A"]["Scope"] = f"/{scope}"
+
+
+def keep_lines_whole() -> None:
+    """Let no word stand on a line by itself because the space after its text is too much. Calling it again changes nothing."""
+    from weasyprint.layout import inline
+
+    split = inline.split_first_line
+    if getattr(split, "keeps_lines_whole", False):
+        return
+
+    def split_first_line(text: str, style: Any, context: Any, width: float | None, *others: Any, **named: Any) -> Any:
+        found = split(text, style, context, width, *others, **named)
+        one_word = found[GOES_ON] is not None and " " not in text.encode()[: found[GOES_ON]].decode().strip()
+        if not (one_word and width is not None and text.endswith(" ")):
+            return found
+        fits = split(text.rstrip(" "), style, context, width, *others, **named)[GOES_ON] is None
+        return split(text, style, context, None, *others, **named) if fits else found
+
+    split_first_line.keeps_lines_whole = True  # type: ignore[attr-defined]
+    inline.split_first_line = split_first_line

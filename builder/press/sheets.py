@@ -24,7 +24,7 @@ from builder.pictures import clean_picture
 from builder.press.drawn_once import draw_once
 from builder.press.fitting import overfull
 from builder.press.kept import PressedSheet, style_file, sum_of_file
-from builder.press.private_names import boxes_of, set_scope
+from builder.press.private_names import boxes_of, keep_lines_whole, set_scope
 from builder.press.sizes import laid_out
 
 MISSING = (
@@ -75,6 +75,7 @@ class Engine:
         from weasyprint.text.fonts import FontConfiguration
 
         draw_once()
+        keep_lines_whole()
         self._studio = studio_folder.resolve()
         self._layouts = layout_folders
         self._opened: dict[str, str] = {}

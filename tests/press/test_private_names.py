@@ -8,7 +8,7 @@ from weasyprint import HTML
 from weasyprint.document import Document
 
 from builder import press
-from builder.press.private_names import boxes_of, in_columns, set_scope
+from builder.press.private_names import boxes_of, in_columns, keep_lines_whole, set_scope
 
 TABLE = """<html lang="en"><head><title>A</title></head><body><h1>A</h1><p style="position: absolute">Placed</p>
 <table><tr><th scope="col">Oil</th><th scope="col">Grams</th></tr><tr><th scope="row">Olive</th><td>12</td></tr></table></body></html>"""
@@ -45,7 +45,18 @@ def test_a_box_without_tags_is_left_alone() -> None:
         assert getattr(box, "mark", None) is None
 
 
-@pytest.mark.parametrize("name", ["_page_box", "is_column", ".mark[", '"mark"'])
+def test_no_word_stands_on_a_line_by_itself_before_a_number_that_does_not_fit() -> None:
+    """As CSS Text 3 has it, section 4.1.3: spaces at the end of a line hang, and make no line too long."""
+    keep_lines_whole()
+    style = "@page {{ size: {}px 99px; margin: 0 }} body, p {{ margin: 0; font: 16px monospace }}"
+    for width in range(300, 420):
+        html = f"<style>{style.format(width)}</style><p>One scent goes into all of it, at most <b>0.71\u00a0g</b>.</p>"
+        (page,) = HTML(string=html).render().pages
+        texts = [box for box in boxes_of(page) if type(box).__name__ == "TextBox"]
+        assert " " in texts[0].text, width
+
+
+@pytest.mark.parametrize("name", ["split_first_line", "_page_box", "is_column", ".mark[", '"mark"'])
 def test_no_other_module_writes_them(name: str) -> None:
     modules = sorted(Path(press.__file__).parent.glob("*.py"))
     found = {module.name for module in modules if name in module.read_text(encoding="utf-8")}
