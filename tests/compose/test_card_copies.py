@@ -61,6 +61,16 @@ def test_cards_and_check_list_count_alike_and_every_group_has_one(number: int, o
     assert listed == number, line
 
 
+@pytest.mark.parametrize(("places", "copies", "pages"), [(1, 1, [(1, 1)]), (2, 1, [(1, 1)]), (4, 2, [(1, 2)]), (9, 5, [(3, 2)])])
+def test_a_card_that_is_read_alone_lies_between_two_places(places: int, copies: int, pages: list[tuple[int, int]]) -> None:
+    """Worked by hand; each page is how often it is printed, and how many cards are on it."""
+    (card,) = cards = shared([SharedCard((place,), 1, A, between_two=True) for place in range(1, places + 1)])
+    said = on_the_check_list(cards, in_groups=False)
+    assert (card.copies, plain(said).startswith(f"Bench cards: {copies} cop")) == (copies, True)
+    printed = [(times, len(on_it)) for times, on_it in two_to_a_page(cards)]
+    assert (printed, sum(times * on_it for times, on_it in printed) >= copies) == (pages, True)
+
+
 @pytest.mark.parametrize(
     ("kinds", "pages"),
     [

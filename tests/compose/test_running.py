@@ -126,9 +126,9 @@ def test_what_is_weighed_ahead_into_cups_is_on_the_check_list_and_marked_on_the_
     sheet = edition.plans[0]
     groups = {group.title: plain(group.lines) for group in check_groups(edition, sheet, copies_to_print(edition, sheet))}
     (cups,) = [line for line in groups["Weigh ahead, and mark"] if "olive oil" in line]
-    assert cups.startswith("2 cups of olive oil, ") and cups.endswith(" in each, marked with name and weight")
+    assert cups.startswith("Weigh ahead, 2 times: olive oil ") and cups.endswith("Mark each cup with what is in it, and how much")
     cards = page(composed("bench cards", edition, sheet)[0])
-    assert "Olive oil: ready in its marked cup" in cards
+    assert "Olive oil: ready in a marked cup" in cards
     assert "Water" in cards and "Water: ready" not in cards
 
 

@@ -142,8 +142,9 @@ def agree(edition: Edition, sheet: ClassPlan) -> None:
         assert how(task) in row[0].split(":")[0]
         assert row[2] == ("once" if task.pots == 1 else f"{task.pots} times")
         assert f"{row[0]} ({row[1]}, {row[2]}): {row[3]}" in terminal
+        named, weight = re.escape(task.ingredient[1:]), re.escape(number(task.each))
         cups = re.findall(
-            rf"(\d+) cups? of {re.escape(task.ingredient[1:])}, {re.escape(number(task.each))} g in",
+            rf"(\d+) (?:cups? of {named}, {weight} g in|times?: (?:[^:]*, )?{named} {weight} g[,.])",
             checklist.replace(task.ingredient[0].lower() + task.ingredient[1:], task.ingredient[1:]),
         )
         alike = [one for one in plan.tasks if (one.recipe, one.ingredient, one.each) == (task.recipe, task.ingredient, task.each)]

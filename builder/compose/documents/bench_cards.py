@@ -5,7 +5,7 @@ printed. The steps are the same for every group, so that they are a sheet of the
 what students do.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from builder.compose import addresses
@@ -88,7 +88,11 @@ def compose_bench_cards(edition: Edition, plan: ClassPlan, here: Address) -> Com
 
 
 def _view_card(plan: ClassPlan, card: SharedCard) -> BenchCard:
-    return BenchCard(heading(card, plan.groups, in_groups=in_groups(plan)), people(card), card.products)
+    if _to_tick(card.products):
+        told = say("Tick what is weighed; on the line, who weighed it.")
+    else:
+        told = say("One lies between two places.") if card.between_two and len(card.groups) > 1 else ""
+    return BenchCard(heading(card, plan.groups, in_groups=in_groups(plan)), people(card), told, card.products)
 
 
 def compose_bench_steps(edition: Edition, plan: ClassPlan, here: Address) -> Composed | None:
@@ -115,12 +119,17 @@ def compose_bench_steps(edition: Edition, plan: ClassPlan, here: Address) -> Com
 def _cards(studio: Studio, plan: ClassPlan) -> tuple[SharedCard, ...]:
     """Return the cards, one for all the groups to which it says the same; the last group may be smaller, and takes less of its batch."""
     sizes = [plan.studio_class.group_size if in_groups(plan) else 1] * (plan.groups - 1) + [plan.last_group]
-    return shared(
-        [
-            SharedCard((number,), size, tuple(_product(studio, plan, made, number) for made in plan.made))
-            for number, size in enumerate(sizes, start=1)
-        ]
-    )
+    cards = [
+        SharedCard((number,), size, tuple(_product(studio, plan, made, number) for made in plan.made))
+        for number, size in enumerate(sizes, start=1)
+    ]
+    alone = not in_groups(plan)
+    return shared([replace(card, between_two=alone and not _to_tick(card.products)) for card in cards])
+
+
+def _to_tick(products: Iterable[BenchProduct]) -> bool:
+    """Tell whether anything is weighed at a bench, and so ticked on its card."""
+    return any(product.phases for product in products)
 
 
 def _numbers(edition: Edition) -> tuple[str, ...]:

@@ -2,10 +2,11 @@
 
 Decided: such a card names all its groups, and leaves no number to write in. Why: a card with a number to fill in can be laid at a bench
 that it is not for; with their numbers printed it cannot, and a teacher has the same page to print as often as there are groups.
+Decided: a card on which neighbours who work alone tick nothing lies between two of them, as their steps do. Why: it is read, not written on.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from builder.compose.teaching.supervision_words import people_of
 from builder.compose.views.bench_cards import BenchProduct
@@ -15,19 +16,25 @@ from builder.words.say import say, say_count
 
 @dataclass(frozen=True)
 class SharedCard:
-    """What one card says, and to which groups, by their numbers; `people` are those of one group."""
+    """What one card says, and to which groups, by their numbers; `people` are those of one group, and two may read one card."""
 
     groups: tuple[int, ...]
     people: int
     products: tuple[BenchProduct, ...]
+    between_two: bool = False
+
+    @property
+    def copies(self) -> int:
+        """Return how many are printed."""
+        return -(-len(self.groups) // 2) if self.between_two else len(self.groups)
 
 
 def shared(cards: Sequence[SharedCard]) -> tuple[SharedCard, ...]:
     """Put together the cards that say the same, in the order of the first group of each."""
-    groups: dict[tuple[int, tuple[BenchProduct, ...]], list[int]] = {}
+    groups: dict[SharedCard, list[int]] = {}
     for card in cards:
-        groups.setdefault((card.people, card.products), []).extend(card.groups)
-    return tuple(SharedCard(tuple(sorted(numbers)), people, products) for (people, products), numbers in groups.items())
+        groups.setdefault(replace(card, groups=()), []).extend(card.groups)
+    return tuple(replace(card, groups=tuple(sorted(numbers))) for card, numbers in groups.items())
 
 
 def heading(card: SharedCard, of: int, *, in_groups: bool) -> str:
@@ -53,13 +60,13 @@ def two_to_a_page(cards: Sequence[SharedCard]) -> tuple[tuple[int, tuple[SharedC
     No group is left without one. A last card that has nobody to share its page with is printed on a page with its like, one too many, or
     alone where it is the only one.
     """
-    pages = [(len(card.groups) // 2, (card, card)) for card in cards if len(card.groups) > 1]
-    single = [card for card in cards if len(card.groups) % 2]
+    pages = [(card.copies // 2, (card, card)) for card in cards if card.copies > 1]
+    single = [card for card in cards if card.copies % 2]
     mixed = [(1, (one, other)) for one, other in zip(single[::2], single[1::2], strict=False)]
     last = single[-1] if len(single) % 2 else None
     if last is None:
         return (*pages, *mixed)
-    if len(last.groups) == 1:
+    if last.copies == 1:
         return (*pages, *mixed, (1, (last,)))
     return (*((copies + (on_it[0] is last), on_it) for copies, on_it in pages), *mixed)
 
@@ -72,7 +79,7 @@ def on_the_page(copies: int) -> str:
 def on_the_check_list(cards: Sequence[SharedCard], *, in_groups: bool) -> str:
     """Return for the check list how often to print which card."""
     if len(cards) == 1:
-        return say_count("Bench cards: {count}\xa0copy", "Bench cards: {count}\xa0copies of one card", len(cards[0].groups))
+        return say_count("Bench cards: {count}\xa0copy", "Bench cards: {count}\xa0copies of one card", cards[0].copies)
     if all(len(card.groups) == 1 for card in cards):
         if in_groups:
             return say("Bench cards: 1 set, a card for each of {count}\xa0groups", count=len(cards))
@@ -93,7 +100,7 @@ def numbers_in_words(groups: Sequence[int]) -> str:
 
 
 def _of_card(card: SharedCard, *, in_groups: bool) -> str:
-    numbers, count = numbers_in_words(card.groups), len(card.groups)
+    numbers, count = numbers_in_words(card.groups), card.copies
     if in_groups:
         return say_count("{count}\xa0copy for group {numbers}", "{count}\xa0copies for groups {numbers}", count, numbers=numbers)
     return say_count("{count}\xa0copy for place {numbers}", "{count}\xa0copies for places {numbers}", count, numbers=numbers)

@@ -74,7 +74,7 @@ def at_the_bench(task: WeighingTask, ingredient: str) -> str:
     if task.found_as is FoundAs.CUP:
         if task.caustic:
             return say("{ingredient}: DANGER, dry lye in its lidded, marked cup", ingredient=ingredient)
-        return say("{ingredient}: ready in its marked cup", ingredient=ingredient)
+        return say("{ingredient}: ready in a marked cup", ingredient=ingredient)
     by_staff = AT_THE_BENCH.get(task.weigher)
     return say(by_staff, ingredient=ingredient) if by_staff else ingredient
 
@@ -194,27 +194,43 @@ def scale_lines(plan: ClassPlan) -> Iterator[str]:
 
 
 def cup_lines(plan: ClassPlan) -> Iterator[str]:
-    """Yield for the check list which cups are weighed ahead.
+    """Yield for the check list which cups are weighed ahead: where a part of the lesson does, its steps say which of it share a cup.
 
     One batch that staff make whole is weighed as its part says; cups are for what others find at their place.
     """
+    by_part: dict[tuple[str, int], list[str]] = {}
     for task in _in_cups(plan.weighing.tasks):
-        said = {"ingredient": within(task.ingredient), "weight": grams(task.each)}
-        if task.caustic:
-            yield say_count(
-                "{count}\u00a0lidded cup of dry {ingredient}, {weight} in it, marked: its name, {mark}, its weight",
-                "{count}\u00a0lidded cups of dry {ingredient}, {weight} in each, marked: its name, {mark}, its weight",
-                task.pots,
-                mark=say(LYE_MARK),
-                **said,
-            )
+        if task.part is None or task.caustic:
+            yield _cups(task)
         else:
-            yield say_count(
-                "{count}\u00a0cup of {ingredient}, {weight} in it, marked with name and weight",
-                "{count}\u00a0cups of {ingredient}, {weight} in each, marked with name and weight",
-                task.pots,
-                **said,
-            )
+            by_part.setdefault((task.part.title, task.pots), []).append(f"{within(task.ingredient)} {grams(task.each)}")
+    for (title, pots), amounts in by_part.items():
+        yield say_count(
+            "{part}, {count}\u00a0time: {amounts}. Mark each cup with what is in it, and how much",
+            "{part}, {count}\u00a0times: {amounts}. Mark each cup with what is in it, and how much",
+            pots,
+            part=title,
+            amounts=", ".join(amounts),
+        )
+
+
+def _cups(task: WeighingTask) -> str:
+    """Return how many cups of one thing are weighed ahead, and how they are marked."""
+    said = {"ingredient": within(task.ingredient), "weight": grams(task.each)}
+    if task.caustic:
+        return say_count(
+            "{count}\u00a0lidded cup of dry {ingredient}, {weight} in it, marked: its name, {mark}, its weight",
+            "{count}\u00a0lidded cups of dry {ingredient}, {weight} in each, marked: its name, {mark}, its weight",
+            task.pots,
+            mark=say(LYE_MARK),
+            **said,
+        )
+    return say_count(
+        "{count}\u00a0cup of {ingredient}, {weight} in it, marked with name and weight",
+        "{count}\u00a0cups of {ingredient}, {weight} in each, marked with name and weight",
+        task.pots,
+        **said,
+    )
 
 
 def _in_cups(tasks: Iterable[WeighingTask]) -> Iterator[WeighingTask]:

@@ -44,10 +44,11 @@ class BenchProduct:
 
 @dataclass(frozen=True)
 class BenchCard:
-    """One card: whose it is, and what they make."""
+    """One card: whose it is, how it is used (empty where that needs no word), and what they make."""
 
     heading: str
     people: str
+    told: str
     products: tuple[BenchProduct, ...]
 
 
