@@ -45,7 +45,7 @@ FINE = (
     "Water at 60 °C (140 °F) burns deep in about five seconds, hotter water in about one.",
     "Wait with the door shut, then stir, before the next.",
     "Soak cloths in water, then dry them flat outdoors.",
-    "Melt in a water bath, never over direct heat.",
+    "Melt in a water bath, or on low in a slow cooker; never over direct heat.",
     "Add scent off the heat, below its flash point.",
     "Leave it alone for ten minutes before you lift the lid.",
     "Weigh it into a small cup, over a tray.",

@@ -1,6 +1,6 @@
 """What to get ready, in words: what is printed, and the check list in the order of doing."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from functools import partial
 
 from builder.compose.dates.time_words import FORMAT_NAMES
@@ -19,6 +19,8 @@ from builder.model.dates.studio_class import Format
 from builder.model.hazard import Hazard
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.preparation import Worn
+from builder.rules.hands.gear import is_gear
 from builder.words.say import message, say, say_count
 
 # What nobody may find who comes in after the class, by the hazard that its card names.
@@ -47,8 +49,8 @@ def check_groups(edition: Edition, plan: ClassPlan, printing: Iterable[str]) -> 
         CheckGroup(_benches(plan), _tools(edition.studio, plan, ready.at_benches) if plan.format is not Format.DEMO else ()),
         CheckGroup(say("On the demo table"), _tools(edition.studio, plan, ready.at_demo)),
         CheckGroup(say("At the sink"), ready.at_sink),
-        CheckGroup(say("For each person"), tuple(f"{worn.people} × {say(worn.item)}" for worn in ready.worn)),
-        CheckGroup(say("Safety, in reach"), tuple(say(thing) for thing in ready.kit)),
+        CheckGroup(say("For each person"), tuple(map(_worn, ready.worn))),
+        CheckGroup(say("Safety, in reach"), tuple(_kit(ready.kit))),
         CheckGroup(say("Before the doors open"), tuple(_doors(plan))),
         CheckGroup(say("When all have gone"), tuple(_all_gone(edition.studio, plan))),
         CheckGroup(say("After the class"), tuple(_staff_line(row) for row in after_rows(plan, edition.locale))),
@@ -61,6 +63,18 @@ def _in_all(plan: ClassPlan) -> Iterable[str]:
     for made in plan.made:
         amounts = ", ".join(f"{within(one.ingredient)} {grams_at_least(one.mass)}" for one in made.needed)
         yield say("For {recipe}: {amounts}", recipe=made.batch.recipe.name, amounts=amounts)
+
+
+def _worn(worn: Worn) -> str:
+    """Return in words how many of a piece of gear there have to be; gloves come in pairs."""
+    if is_gear(worn.item, ["gloves"]):
+        return say_count("{count}\u00a0pair of {gloves}", "{count}\u00a0pairs of {gloves}", worn.people, gloves=say(worn.item))
+    return f"{worn.people} × {say(worn.item)}"
+
+
+def _kit(kit: Sequence[str]) -> Iterable[str]:
+    """Yield what has to be in reach, without what a longer line of it says as well: cold running water, and that it is for burns."""
+    return (say(thing) for thing in kit if not any(other.startswith(f"{thing} ") for other in kit))
 
 
 def _tools(studio: Studio, plan: ClassPlan, tools: Iterable[str]) -> tuple[str, ...]:
