@@ -138,10 +138,8 @@ def _filling(studio: Studio, filling: Filling) -> list[Fact]:
                 say("{weight} for each {container}", weight=read_both_ways(filling, lambda one: one.poured), container=name),
             )
         )
-    facts.append(
-        Fact(
-            say("Fill, reading on a tared container"),
-            say("{weight} in each {container}", weight=read_both_ways(filling, lambda one: one.fill), container=name),
-        )
-    )
-    return facts
+    container = studio.container(filling.fill.container)
+    said = {"weight": read_both_ways(filling, lambda one: one.fill), "container": name}
+    if container and container.is_mould:
+        return [*facts, Fact(say("Weight of a portion"), say("{weight} for each {container}", **said))]
+    return [*facts, Fact(say("Fill, reading on a tared container"), say("{weight} in each {container}", **said))]
