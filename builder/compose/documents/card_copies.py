@@ -2,7 +2,7 @@
 
 Decided: such a card names all its groups, and leaves no number to write in. Why: a card with a number to fill in can be laid at a bench
 that it is not for; with their numbers printed it cannot, and a teacher has the same page to print as often as there are groups.
-Decided: a card on which neighbours who work alone tick nothing lies between two of them, as their steps do. Why: it is read, not written on.
+Decided: a card on which neighbours who work alone tick nothing lies between two of them, as their steps do. Why: nobody writes on it.
 """
 
 from collections.abc import Sequence
