@@ -28,6 +28,8 @@ def found(of: Recipe) -> list[str]:
         (mixed(denatured_alcohol="22", water="78"), ["no-preservative stop"]),
         (mixed(isopropyl_alcohol="70", water="30"), ["no-preservative stop"]),
         (mixed(witch_hazel="100"), ["no-preservative stop"]),
+        # What is no alcohol and holds water is not taken for alcohol in what is over.
+        (mixed(sorbitol_solution="40", water="60"), ["no-preservative stop"]),
         (mixed(water="100"), ["no-preservative stop"]),
     ],
 )
