@@ -82,7 +82,7 @@ def classes_of(subject: Subject, studio: Studio) -> frozenset[str]:
             return classes_making(key, studio)
         case Labels(recipe, class_key):
             return frozenset({class_key}) if class_key else classes_making(recipe, studio)
-        case UnusedCard() | TextPage() | ShoppingList():
+        case _:  # a card that no recipe names, a page of text, the list of what to buy
             return frozenset()
 
 
