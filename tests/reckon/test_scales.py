@@ -76,6 +76,15 @@ def test_a_scale_that_cannot_hold_a_phase_at_once_is_told_of() -> None:
     assert in_one_phase(100).one_at_a_time == ()
 
 
+# Where vessels weigh nothing a scale of 500 g holds a phase of 500 g at once, and one of 501 g not.
+@pytest.mark.parametrize(("total", "told_of"), [(500, ()), (501, (("all", SMALL),))])
+def test_a_scale_holds_what_it_holds_at_most(total: int, told_of: tuple[tuple[str, Scale], ...]) -> None:
+    made = recipe(phase("all", {"water": Rest(), "oil": share(40), "glycerin": share(2)}))
+    column = worked(made, LOTION, TotalSize(grams(total)), STOCK, [SMALL, BIG]).grams
+    assert {w.scale for w in column.weighed} == {SMALL}
+    assert column.one_at_a_time == told_of
+
+
 # A pot with a phase in it is weighed before and after heating, by a scale that holds both.
 @pytest.mark.parametrize(("total", "fits"), [(600, True), (3500, True), (4800, False)])
 def test_the_pot_of_a_heated_phase_stands_on_a_scale_too(total: int, fits: bool) -> None:
