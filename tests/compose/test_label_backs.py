@@ -53,7 +53,7 @@ def test_lines_hold_every_word_in_its_order_and_are_no_more_and_no_wider(words: 
 def backs_of(stock: Stock, *back: str) -> list[list[Block]]:
     dressed = [(label(back=(one, "Rub a little into dry hands. " * 6)), DESIGNS["posy"]) for one in back]
     laid = sure(lay_out_composed(dressed, stock, LEAST["small"], SETTER))
-    return [list(cells[1]) for cells in laid.positions]
+    return [list(cells[1].blocks) for cells in laid.labels]
 
 
 def test_where_one_list_of_a_product_needs_capitals_all_its_lists_have_them() -> None:

@@ -41,7 +41,7 @@ def test_long_texts_are_composed_in_every_region(tmp_path: Path, region: str, de
     rules = rules_of(edition.studio, plan.made.batch, plan.filling)
     stock = Stock(sheet(120, 130), 2)
     laid = sure(lay_out_composed([(text, DESIGNS[design])], stock, rules, PLAIN))
-    (front, back) = laid.positions[0]
+    front, back = (one.blocks for one in laid.labels[0])
     for block in (*front, *back):
         assert inside(stock.sheet, block)
         for run in (run for line in block.lines for run in line if run.text.strip()):
@@ -107,7 +107,7 @@ def composed(text: LabelText, width: float, setter: Setter) -> list[str] | None:
     laid = lay_out_composed([(text, DESIGNS["posy"])], Stock(sheet(width, 74), 2), LEAST["small"], setter)
     if laid is None:
         return None
-    return ["".join(run.text for run in line) for cell in laid.positions[0] for block in cell for line in block.lines]
+    return ["".join(run.text for run in line) for cell in laid.labels[0] for block in cell.blocks for line in block.lines]
 
 
 def test_a_name_is_broken_only_where_no_front_is_composed_without() -> None:
@@ -119,8 +119,8 @@ def test_a_name_is_broken_only_where_no_front_is_composed_without() -> None:
     assert composed(text, 110, PLAIN) == composed(text, 110, BREAKING)
     assert not any(line.endswith("-") for line in sure(composed(text, 110, BREAKING)))
     laid = sure(lay_out_composed([(text, DESIGNS["posy"])], Stock(sheet(40, 74), 2), LEAST["small"], BREAKING))
-    assert max(block.points for block in laid.positions[0][0]) >= LEAST_NAME
-    assert all(inside(laid.stock, block) for cell in laid.positions[0] for block in cell) and whole_of(laid.stock).width == 40
+    assert max(block.points for block in laid.labels[0][0].blocks) >= LEAST_NAME
+    assert all(inside(laid.stock, block) for cell in laid.labels[0] for block in cell.blocks) and whole_of(laid.stock).width == 40
 
 
 def test_a_word_of_a_paragraph_is_broken_only_where_it_is_wider_than_its_line() -> None:
@@ -138,5 +138,5 @@ def test_a_product_with_one_long_word_has_a_composed_front(tmp_path: Path) -> No
     edition = read_edition(write_studio(tmp_path, recipes__salts_yaml=salts, studio_yaml=own))
     plan = next(one for one in plan_labels(edition.studio, edition.plans[-1]) if one.made.batch.recipe.key == "salts")
     laid = sure(plan.laid_out)
-    assert laid.drawings
-    assert any(run.text.endswith("-") for block in laid.positions[0][0] for line in block.lines for run in line)
+    assert laid.is_composed
+    assert any(run.text.endswith("-") for block in laid.labels[0][0].blocks for line in block.lines for run in line)

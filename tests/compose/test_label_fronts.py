@@ -101,8 +101,8 @@ def checked(text: LabelText, design: str, stock: Stock, rules: Rules) -> LaidOut
     laid = lay_out_composed([(text, DESIGNS[design])], stock, rules, SETTER)
     if laid is None:
         return None
-    (cells,) = laid.positions
-    back_cells = laid.back.positions[0] if laid.back else ()
+    cells = [one.blocks for one in laid.labels[0]]
+    back_cells = [one.blocks for one in laid.back.labels[0]] if laid.back else []
     everything = [block for cell in (*cells, *back_cells) for block in cell]
     stocks = [laid.stock] * len(cells) + ([laid.back.stock] if laid.back else [])
     for one, cell in zip(stocks, (*cells, *back_cells), strict=True):
@@ -192,7 +192,7 @@ def test_whatever_the_name_every_rule_holds(words: list[str], design: str, shape
 
 def test_letters_that_a_face_lacks_come_from_the_bold_one() -> None:
     laid = checked(label(name="Λοσιόν"), "poster", SHAPES["bottle"], LEAST["large"])
-    name = max((block for block in sure(laid).positions[0][0]), key=lambda block: block.points)
+    name = max((block for block in sure(laid).labels[0][0].blocks), key=lambda block: block.points)
     assert name.face == "" and name.lines[0][0].bold
 
 
@@ -206,7 +206,7 @@ def portrait(tmp_path_factory: pytest.TempPathFactory) -> Portrait:
 def test_a_drawing_has_a_text_alternative_and_nothing_filled_where_it_is_to_be_coloured_in(design: str, portrait: Portrait) -> None:
     stock = SHAPES["bottle"]
     laid = lay_out_composed([(label(), DESIGNS[design])], stock, LEAST["large"], SETTER)
-    drawing, _ = sure(laid).drawings[0]
+    drawing = sure(laid).labels[0][0].drawing
     assert sure(drawing).is_marked
     accent, outlines = (drawn(sure(drawing), portrait, whole_of(stock.sheet), ink) for ink in (Ink.ACCENT, Ink.OUTLINES))
     assert accent.count("<title>") == 1 and "a flower of" in accent and accent == drawn(sure(drawing), portrait, whole_of(stock.sheet))
@@ -217,7 +217,7 @@ def test_a_drawing_has_a_text_alternative_and_nothing_filled_where_it_is_to_be_c
 def test_a_front_to_colour_in_has_lines_for_its_title_and_the_rest_of_the_law() -> None:
     text = replace(label(), variant="")
     laid = lay_out_composed([(text, DESIGNS["posy"])], SHAPES["bottle"], LEAST["large"], SETTER, to_fill_in=True)
-    (front, back) = sure(laid).positions[0]
+    front, back = (one.blocks for one in sure(laid).labels[0])
     said = text_of(front)
     assert "Meadow" not in said and "Lotion" in said and "Net" in said
     assert any(run.blank >= 20 for block in front for line in block.lines for run in line)
@@ -231,6 +231,6 @@ def test_a_front_to_colour_in_has_lines_for_its_title_and_the_rest_of_the_law() 
 def test_what_it_is_is_not_lost_beneath_a_large_name(design: str, shape: str) -> None:
     rules = Rules(6.3, 10.5, None, 1, 2, 2.5)
     laid = sure(lay_out_composed([(label(name="Orchard balm", variant=""), DESIGNS[design])], SHAPES[shape], rules, SETTER))
-    front = laid.positions[0][0]
+    front = laid.labels[0][0].blocks
     identity = next(block for block in front if text_of([block]) == ["Lotion"])
     assert identity.points >= max(block.points for block in front) / 5

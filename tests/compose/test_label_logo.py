@@ -43,7 +43,7 @@ def of_logo(blocks: tuple[Block, ...]) -> list[Block]:
 def test_it_keeps_its_proportions_and_stays_off_edges_words_and_mark(design: str, shape: str) -> None:
     text, rules = replace(label(), logo=THREE_TO_ONE), LEAST["large" if shape in LARGE else "small"]
     laid = sure(lay_out_composed([(text, DESIGNS[design])], SHAPES[shape], rules, SETTER))
-    blocks = laid.positions[0][0]
+    blocks = laid.labels[0][0].blocks
     for one in of_logo(blocks):
         assert one.width / one.height == pytest.approx(3.0) and 4.0 <= one.height <= 8.0
         assert one.x >= 2.49 and one.y >= 2.49 and one.x + one.width <= whole_of(laid.stock).width - 2.49
@@ -58,14 +58,14 @@ def test_on_a_bottle_every_design_bears_it_and_on_a_small_lid_none() -> None:
     for name, design in DESIGNS.items():
         bottle = sure(lay_out_composed([(text, design)], SHAPES["bottle"], LEAST["large"], SETTER))
         lid = sure(lay_out_composed([(text, design)], SHAPES["lid and tag"], LEAST["small"], SETTER))
-        assert len(of_logo(bottle.positions[0][0])) == 1, name
-        assert of_logo(lid.positions[0][0]) == [], name
+        assert len(of_logo(bottle.labels[0][0].blocks)) == 1, name
+        assert of_logo(lid.labels[0][0].blocks) == [], name
 
 
 def test_what_shows_a_box_of_its_own_gives_way_to_the_name_on_a_ground_of_colour() -> None:
     boxed = replace(label(), logo=replace(THREE_TO_ONE, see_through=False))
     slate, posy = (
-        sure(lay_out_composed([(boxed, DESIGNS[name])], SHAPES["bottle"], LEAST["large"], SETTER)).positions[0][0]
+        sure(lay_out_composed([(boxed, DESIGNS[name])], SHAPES["bottle"], LEAST["large"], SETTER)).labels[0][0].blocks
         for name in ("slate", "posy")
     )
     assert of_logo(slate) == [] and len(of_logo(posy)) == 1
@@ -74,7 +74,7 @@ def test_what_shows_a_box_of_its_own_gives_way_to_the_name_on_a_ground_of_colour
 
 def test_a_logo_too_wide_to_be_read_gives_way_to_the_name() -> None:
     ribbon = replace(label(), logo=Logo("logo.svg", 30.0))
-    (front, *_) = sure(lay_out_composed([(ribbon, DESIGNS["posy"])], SHAPES["bottle"], LEAST["large"], SETTER)).positions[0]
+    front = sure(lay_out_composed([(ribbon, DESIGNS["posy"])], SHAPES["bottle"], LEAST["large"], SETTER)).labels[0][0].blocks
     assert of_logo(front) == [] and any("WRENLOW" in run.text for block in front for line in block.lines for run in line)
 
 

@@ -73,9 +73,9 @@ def test_a_mark_stays_off_the_words(design: str, shape: str, name: str) -> None:
     laid = lay_out_composed([(label(name=name), DESIGNS[design])], SHAPES[shape], LEAST["large" if shape in LARGE else "small"], SETTER)
     if laid is None:
         return
-    drawing = sure(laid.drawings[0][0])
+    drawing = sure(laid.labels[0][0].drawing)
     radius, x, y = drawing.side / 2, drawing.x + drawing.side / 2, drawing.y + drawing.side / 2
-    for block in laid.positions[0][0]:
+    for block in laid.labels[0][0].blocks:
         if not drawing.side or block.x >= drawing.on.width:
             continue
         high = block.height / len(block.lines)

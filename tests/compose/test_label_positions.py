@@ -38,7 +38,7 @@ def printed(plan: ClassPlan) -> Iterator[tuple[Labelled, list[PositionView], lis
     """Yield each sheet of labels with its positions, fronts and then backs on sheets of their own."""
     for one in LABELS.all(edition_of(plan)):
         positions = positions_of(compose_labels(edition_of(plan), one, HERE).view)
-        fronts = sum(len(each.laid_out.positions[each.number]) for each in one.labels)
+        fronts = sum(len(each.positions) for each in one.labels)
         yield one, positions[:fronts], positions[fronts:]
 
 
@@ -55,12 +55,12 @@ def test_fronts_and_backs_are_those_of_the_jar(studio_class: StudioClass, roster
     for one, fronts, _ in printed(at(studio_class, 3, roster)):
         positions = iter(fronts)
         for each in one.labels:
-            label = squeezed(" ".join(said(next(positions)) for _ in each.laid_out.positions[each.number]))
-            text = each.plan.texts[each.number]
+            label = squeezed(" ".join(said(next(positions)) for _ in each.positions))
+            text = each.plan.texts[each.plan.jars.index(each.jar)]
             variant, ingredients = words(text)
             assert squeezed(ingredients) in label and each.jar.pot.code in label
             assert (squeezed(variant) in label) is named
-        assert len({words(each.plan.texts[each.number]) for each in one.labels}) > 1
+        assert len({words(each.plan.texts[each.plan.jars.index(each.jar)]) for each in one.labels}) > 1
 
 
 def cream() -> ClassPlan:
@@ -76,7 +76,7 @@ def cream() -> ClassPlan:
 def test_backs_on_sheets_of_their_own_are_those_of_their_jars() -> None:
     ((one, fronts, backs),) = printed(cream())
     assert len(fronts) == len(backs) == len(one.labels)
-    lists = [words(each.plan.texts[each.number])[1] for each in one.labels]
+    lists = [words(each.plan.texts[each.plan.jars.index(each.jar)])[1] for each in one.labels]
     assert len(set(lists)) > 1
     assert all(squeezed(ingredients) in squeezed(said(back)) for ingredients, back in zip(lists, backs, strict=True))
 
@@ -86,7 +86,7 @@ def test_the_design_of_one_guest_is_on_their_label_alone() -> None:
     roster = replace(plain, rows=(replace(plain.rows[0], design="slate"), *plain.rows[1:]))
     ((_, usual, _), *_), ((one, positions, _), *_) = printed(at(PARTY, 3, plain)), printed(at(PARTY, 3, roster))
     of_salts = [index for index, each in enumerate(one.labels) if each.plan.made.batch.recipe.key == "still-water-bath-salts"]
-    each_has = len(one.labels[0].laid_out.positions[0])
+    each_has = len(one.labels[0].positions)
     fronts, before = ([some[index * each_has].drawing_html for index in of_salts[:3]] for some in (positions, usual))
     assert fronts[0] != before[0] and fronts[1:] == before[1:]
 

@@ -126,7 +126,7 @@ def test_what_is_laid_out_is_whole_lawful_inside_and_apart(stock: Studio, words:
         if laid is None:
             continue
         box = box_of(sheet, RULES.inset)
-        (cells,) = laid.positions
+        cells = [one.blocks for one in laid.labels[0]]
         said = " ".join(run.text for cell in cells for block in cell for line in block.lines for run in line).split()
         assert sorted(said) == sorted(
             " ".join(run.text for part in ((Run("Lotion Test lotion No scent By Net Wt 4 oz"),), *text.back) for run in part).split()

@@ -94,7 +94,7 @@ def test_spare_labels_are_of_each_kind_and_of_nobody(shared: Labelled) -> None:
 
 
 def test_what_a_guest_wishes_of_a_label_is_printed_though_nobody_is_named(shared: Labelled) -> None:
-    drawn = [drawing for one in shared.labels if one.jar.student == 1 for drawing in one.laid_out.drawings[one.number] if drawing]
+    drawn = [cell.drawing for one in shared.labels if one.jar.student == 1 for cell in one.positions if cell.drawing]
     assert len(drawn) == 3 and {drawing.design.name for drawing in drawn} == {"slate"}
     assert all(one.jar.guest is None for one in shared.labels)
 

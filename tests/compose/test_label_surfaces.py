@@ -95,8 +95,8 @@ def test_labels_of_the_size_of_the_container_come_first_and_a_tag_bears_what_a_l
     stock = sure(sure(flat.laid_out).back).stock
     assert stock.hole is not None
     # The text of a tag stands below its hole, which is drawn from 9 mm to 14 mm.
-    (cells, *_) = sure(sure(flat.laid_out).back).positions
-    assert all(block.y >= 14 for cell in cells for block in cell)
+    (cells, *_) = sure(sure(flat.laid_out).back).labels
+    assert all(block.y >= 14 for cell in cells for block in cell.blocks)
     tried = [(one.sheet.name, one.count, one.back) for stocks in stocks_to_try(studio, sheet, flat.filling.fill) for one in stocks]
     names = [name for name, _, _ in tried]
     assert len(tried) == len(set(tried)) and names.index(stock.name) < names.index("letter 1 x 2")

@@ -36,7 +36,7 @@ def salts(edition: Edition) -> LabelPlan:
 @pytest.mark.parametrize(("recipe", "others"), [("", "linen"), ("\nlabel design: poster\n", "poster")])
 def test_a_guests_design_comes_before_the_recipes_and_that_before_the_studios(tmp_path: Path, recipe: str, others: str) -> None:
     laid = salts(studio(tmp_path, own_names=True, recipe=recipe)).laid_out
-    names = [sure(drawings[0]).design.name for drawings in sure(laid).drawings]
+    names = [sure(label[0].drawing).design.name for label in sure(laid).labels]
     assert names[:EACH] == ["slate"] * EACH and set(names[EACH:]) == {others}
 
 

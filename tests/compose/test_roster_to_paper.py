@@ -11,7 +11,9 @@ from builder.compose.documents.tags import compose_tags
 from builder.compose.dose.choice_totals import view_guests, view_totals
 from builder.compose.edition import Edition
 from builder.compose.label.label_counts import label_counts, label_totals
+from builder.compose.label_layout.label_layout import LaidPosition
 from builder.compose.label_layout.label_plans import plan_labels
+from builder.compose.label_layout.sharing import OneLabel
 from builder.compose.scopes import LABELS
 from builder.compose.teaching.format_words import your_part
 from builder.compose.teaching.seating import view_seating
@@ -145,10 +147,19 @@ def test_a_tag_bears_the_mark_of_what_its_student_takes_home() -> None:
     assert lavender == lavender_too != without
 
 
+def undrawn(positions: tuple[LaidPosition, ...]) -> tuple[LaidPosition, ...]:
+    return tuple(replace(one, drawing=None) for one in positions)
+
+
+def without_fronts(label: OneLabel) -> OneLabel:
+    laid = replace(label.laid_out, labels=tuple(map(undrawn, label.laid_out.labels)))
+    return replace(label, laid_out=laid, positions=undrawn(label.positions))
+
+
 def test_a_panel_to_colour_in_bears_the_mark_of_what_is_in_its_jar() -> None:
     edition = with_labels(at(PARTY, 3, THREE), to_colour=True)
     for one in LABELS.all(edition):
-        bare = replace(one, labels=tuple(replace(each, laid_out=replace(each.laid_out, drawings=())) for each in one.labels))
+        bare = replace(one, labels=tuple(map(without_fronts, one.labels)))
         drawn = [cell.drawing_html for cell in positions_of(compose_labels(edition, bare, HERE).view) if cell.drawing_html]
         jars = [(each.plan.name, each.jar.variant.chosen) for each in one.labels]
         assert len(set(jars)) > 1

@@ -86,7 +86,7 @@ def test_the_list_alone_gets_smaller_as_little_as_does_and_never_below_its_heigh
     plan = next(plan_labels(studio, sheet))
     laid, ordinary = plan.laid_out, rules_of(studio, plan.made.batch, plan.filling)
     assert laid is not None and laid.stock.name == "tube sheet"
-    blocks = [block for cell in laid.positions[0] for block in cell]
+    blocks = [block for cell in laid.labels[0] for block in cell.blocks]
     small = [block for block in blocks if block.points < ordinary.text]
     assert [block.lines[0][0].text.strip() for block in small] == ["Ingredients:"]
     assert small[0].points * 25.4 / 72 * studio.typefaces["regular"].small_o >= float(INCH / 32)

@@ -123,7 +123,7 @@ def lines_of(labelled: Labelled) -> Iterator[tuple[Block, int, str, float, float
     stock = labelled.labels[0].laid_out.stock
     number = labelled.first - 1
     for label in labelled.labels:
-        for blocks in label.laid_out.positions[label.number]:
+        for blocks in (one.blocks for one in label.positions):
             if number >= stock.positions:
                 return
             x, y = stock.position(number)
@@ -211,7 +211,7 @@ def test_a_front_says_what_it_is_and_how_much_and_its_name_is_the_largest(recipe
     said = "".join(one.text for one in page).casefold()
     for text in (name, identity, net):
         assert "".join(text.casefold().split()) in said, text
-    for front in {one.laid_out.positions[one.number][0] for one in labelled.labels}:
+    for front in {one.positions[0].blocks for one in labelled.labels}:
         sizes = {"".join(run.text for line in block.lines for run in line): block.points for block in front}
         of_net = max(size for text, size in sizes.items() if text.startswith(("Net", "7.55")))
         others = [size for text, size in sizes.items() if not text.startswith(("Net", "7.55"))]

@@ -59,7 +59,7 @@ def _first_of_each(edition: Edition) -> Iterator[tuple[ClassPlan, LabelPlan, Lai
         if all(made.batch.recipe.key in seen for made in plan.made):
             continue
         for label_plan in labels_planned(edition.studio, plan):
-            if label_plan.name not in seen and label_plan.laid_out and label_plan.laid_out.drawings:
+            if label_plan.name not in seen and label_plan.laid_out and label_plan.laid_out.is_composed:
                 seen |= {label_plan.name, label_plan.made.batch.recipe.key}
                 yield plan, label_plan, label_plan.laid_out
 
@@ -110,13 +110,13 @@ def _shown(laid: LaidOut | None, portrait: Portrait, ink: Ink, most: float | Non
 
     Of what is wider than `most` the middle is seen: that of a label around a bottle.
     """
-    drawing = laid.drawings[0][0] if laid and laid.drawings else None
+    drawing = laid.labels[0][0].drawing if laid else None
     if laid is None or drawing is None:
         return
     whole, wide = whole_of(laid.stock), drawing.on.width
     seen = wide if most is None else min(most, wide)
     off = (seen - wide) / 2
-    blocks = [replace(block, x=block.x + off) for block in laid.positions[0][0] if block.x < wide]
+    blocks = [replace(block, x=block.x + off) for block in laid.labels[0][0].blocks if block.x < wide]
     art = drawn(drawing, portrait, whole, ink)
     art = f'<div style="{place(off, 0, wide, whole.height)}">{art}</div>' if off else art
     yield _item(replace(position_of(blocks), drawing_html=art), laid, wide, off, seen)
@@ -125,12 +125,12 @@ def _shown(laid: LaidOut | None, portrait: Portrait, ink: Ink, most: float | Non
 def _backs(laid: LaidOut, portrait: Portrait) -> Iterator[Item]:
     """Yield the back, or the whole label where the front and the back are one."""
     if laid.back:
-        yield _item(position_of(laid.back.positions[0][0]), laid.back)
+        yield _item(position_of(laid.back.labels[0][0].blocks), laid.back)
     elif laid.count == 2:
-        yield _item(position_of(laid.positions[0][1]), laid)
-    elif drawing := laid.drawings[0][0]:
+        yield _item(position_of(laid.labels[0][1].blocks), laid)
+    elif drawing := laid.labels[0][0].drawing:
         whole = drawn(drawing, portrait, whole_of(laid.stock))
-        yield _item(replace(position_of(laid.positions[0][0]), drawing_html=whole), laid)
+        yield _item(replace(position_of(laid.labels[0][0].blocks), drawing_html=whole), laid)
 
 
 def _item(position: PositionView, laid: LaidOut, wide: float | None = None, off: float = 0.0, seen: float | None = None) -> Item:

@@ -34,7 +34,7 @@ def compose_labels(edition: Edition, labelled: Labelled, _: Address) -> Composed
     to_colour = wished(edition.studio, labelled.plan).to_colour
     positions = [position for one in labelled.labels for position in _one(edition, one, to_colour=to_colour)]
     view = labels_view(edition, title, labelled.labels[0].laid_out.stock, positions, labelled.first)
-    backs = [(back.stock, back.positions[one.number][0]) for one in labelled.labels if (back := one.laid_out.back)]
+    backs = [(back.stock, behind.blocks) for one in labelled.labels if (back := one.laid_out.back) for behind in one.behind]
     if backs:
         stock = backs[0][0]
         behind = labels_view(edition, title, stock, [position_of(blocks, marks=hole_of(stock)) for _, blocks in backs], labelled.first_back)
@@ -44,15 +44,12 @@ def compose_labels(edition: Edition, labelled: Labelled, _: Address) -> Composed
 
 def _one(edition: Edition, label: OneLabel, *, to_colour: bool) -> Iterator[PositionView]:
     """Yield the positions of one label; a panel to colour in stands before the ones with the facts."""
-    laid, number = label.laid_out, label.number
+    laid = label.laid_out
     portrait = portrait_of(edition.studio, label.plan.made.batch, dict(label.jar.variant.chosen))
-    if to_colour and not laid.drawings:
+    if to_colour and not laid.is_composed:
         yield PositionView(drawing_html=panel_to_colour(portrait, whole_of(laid.stock)))
-    positions = [position_of(blocks, marks=hole_of(laid.stock)) for blocks in laid.positions[number]]
-    if not laid.drawings:
-        yield from positions
-        return
     ink = Ink.OUTLINES if to_colour else Ink.ACCENT
     bleed = BLEED if laid.stock.is_cut and laid.stock.across.millimetres > 2 * BLEED else 0.0
-    for position, drawing in zip(positions, laid.drawings[number], strict=True):
+    for one in label.positions:
+        position, drawing = position_of(one.blocks, marks=hole_of(laid.stock)), one.drawing
         yield replace(position, drawing_html=drawn(drawing, portrait, whole_of(laid.stock), ink, bleed)) if drawing else position

@@ -10,7 +10,7 @@ from builder.compose.label.label_texts import LabelText, Paragraph, Run
 from builder.compose.label_front.designs import Design
 from builder.compose.label_front.front import Front, front_of
 from builder.compose.label_front.space import Space
-from builder.compose.label_layout.label_layout import GAP, GUTTER, LaidOut, box_of
+from builder.compose.label_layout.label_layout import GAP, GUTTER, LaidOut, LaidPosition, box_of
 from builder.compose.label_layout.label_lines import Block, Setter, line_height
 from builder.compose.label_layout.label_sheets import Stock
 from builder.compose.label_layout.rules import Rules
@@ -141,14 +141,12 @@ def _with_backs(
         size -= STEP
     both = [(fronts[text, design], backs[text]) for text, design in labels]
     if stock.back is not None:
-        on_the_other = LaidOut(stock.back, points, tuple((back,) for _, back in both))
-        drawings = tuple((front.drawing,) for front, _ in both)
-        return LaidOut(stock.sheet, points, tuple((front.blocks,) for front, _ in both), drawings, on_the_other)
+        on_the_other = LaidOut(stock.back, points, tuple((LaidPosition(back),) for _, back in both))
+        return LaidOut(stock.sheet, points, tuple((LaidPosition(front.blocks, front.drawing),) for front, _ in both), on_the_other)
     if way.is_apart:
-        positions = tuple((front.blocks, back) for front, back in both)
-        return LaidOut(stock.sheet, points, positions, tuple((front.drawing, None) for front, _ in both))
-    one_label = tuple(((*front.blocks, *back),) for front, back in both)
-    return LaidOut(stock.sheet, points, one_label, tuple((front.drawing,) for front, _ in both))
+        apart = tuple((LaidPosition(front.blocks, front.drawing), LaidPosition(back)) for front, back in both)
+        return LaidOut(stock.sheet, points, apart)
+    return LaidOut(stock.sheet, points, tuple((LaidPosition((*front.blocks, *back), front.drawing),) for front, back in both))
 
 
 def _backs(

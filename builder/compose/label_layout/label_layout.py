@@ -33,32 +33,44 @@ class Box:
 
 
 @dataclass(frozen=True)
-class LaidOut:
-    """Labels laid out: for each text one position, or two where front and back are apart, with its blocks. `points` is the text's size.
+class LaidPosition:
+    """What stands on one position of a sheet: its text in blocks, and what a composed front draws behind its words."""
 
-    `drawings` has for each position what a composed front draws behind its words; it is empty where no front is composed. `back` are
-    the backs where they lie on a sheet of their own.
+    blocks: tuple[Block, ...]
+    drawing: Drawing | None = None
+
+
+@dataclass(frozen=True)
+class LaidOut:
+    """Labels laid out: for each text one position, or two where front and back are apart. `points` is the text's size.
+
+    `back` are the backs where they lie on a sheet of their own.
     """
 
     stock: LabelSheet
     points: float
-    positions: tuple[tuple[tuple[Block, ...], ...], ...]
-    drawings: tuple[tuple[Drawing | None, ...], ...] = ()
+    labels: tuple[tuple[LaidPosition, ...], ...]
     back: "LaidOut | None" = None
 
     @property
     def count(self) -> int:
         """Return how many labels one text takes."""
-        return len(self.positions[0]) if self.positions else 1
+        return len(self.labels[0]) if self.labels else 1
+
+    @property
+    def is_composed(self) -> bool:
+        """Tell whether the fronts are composed."""
+        return bool(self.labels) and self.labels[0][0].drawing is not None
 
     @property
     def has_fields(self) -> bool:
         """Tell whether each composed front has something to colour in; without composed fronts a label of fields lies beside each."""
-        return all(any(one and one.has_fields for one in drawings) for drawings in self.drawings)
+        fronts = (label[0].drawing for label in self.labels)
+        return not self.is_composed or all(front and front.has_fields for front in fronts)
 
     def labels_each(self, *, to_colour: bool) -> int:
         """Return how many labels of the sheet one container takes: where it has no composed front, one more that is coloured in."""
-        return self.count + (to_colour and not self.drawings)
+        return self.count + (to_colour and not self.is_composed)
 
 
 def lay_out(texts: Sequence[LabelText], stock: LabelSheet, panels: int, rules: Rules, setter: Setter) -> LaidOut | None:
@@ -76,13 +88,13 @@ def lay_out(texts: Sequence[LabelText], stock: LabelSheet, panels: int, rules: R
 def _laid(
     texts: Sequence[LabelText], stock: LabelSheet, box: Box, panels: int, points: float, rules: Rules, setter: Setter
 ) -> LaidOut | None:
-    done: dict[LabelText, tuple[tuple[Block, ...], ...]] = {}
+    done: dict[LabelText, tuple[LaidPosition, ...]] = {}
     for text in texts:
         if text not in done:
             positions = _positions(text, box, panels, points, rules, setter)
             if positions is None:
                 return None
-            done[text] = positions
+            done[text] = tuple(map(LaidPosition, positions))
     return LaidOut(stock, points, tuple(done[text] for text in texts))
 
 

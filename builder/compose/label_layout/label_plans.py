@@ -147,7 +147,7 @@ def _composed(
         bare = None
         for stock, rules in tried:
             laid = lay_out_composed(dressed, stock, rules, setter, to_fill_in=to_fill_in)
-            if laid and all(drawing.is_marked for label in laid.drawings for drawing in label if drawing):
+            if laid and all(one.drawing.is_marked for label in laid.labels for one in label if one.drawing):
                 return laid
             bare = bare or laid
         if bare:
@@ -204,7 +204,7 @@ def _fit(studio: Studio, plan: ClassPlan, planned: LabelPlan) -> LabelFit:
         asked_for=wishes.sheet,
         fits=planned.laid_out is not None,
         # What a package has to say of its contents is too long for any design.
-        is_composed=bool(filling.fill.units > 1 or (planned.laid_out and planned.laid_out.drawings)),
+        is_composed=bool(filling.fill.units > 1 or (planned.laid_out and planned.laid_out.is_composed)),
         has_fields=not wishes.to_colour or not planned.laid_out or planned.laid_out.has_fields,
         on=planned.laid_out.stock.name if planned.laid_out else "",
         would_do=would_do,

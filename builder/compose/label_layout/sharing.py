@@ -10,7 +10,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from math import inf
 
-from builder.compose.label_layout.label_layout import LaidOut
+from builder.compose.label_layout.label_layout import LaidOut, LaidPosition
 from builder.compose.label_layout.label_plans import LabelPlan
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.teaching.jar import Jar
@@ -18,16 +18,13 @@ from builder.model.teaching.jar import Jar
 
 @dataclass(frozen=True)
 class OneLabel:
-    """One label of a plan that has been laid out, by its number from 0."""
+    """One label of a plan that has been laid out: the jar that bears it, its positions, and those of its back on a sheet of its own."""
 
     plan: LabelPlan
     laid_out: LaidOut
-    number: int
-
-    @property
-    def jar(self) -> Jar:
-        """Return what bears it."""
-        return self.plan.jars[self.number]
+    jar: Jar
+    positions: tuple[LaidPosition, ...]
+    behind: tuple[LaidPosition, ...] = ()
 
 
 def on_shared_sheets(plans: Iterable[LabelPlan]) -> list[tuple[OneLabel, ...]]:
@@ -37,7 +34,9 @@ def on_shared_sheets(plans: Iterable[LabelPlan]) -> list[tuple[OneLabel, ...]]:
         laid = plan.laid_out
         if laid is not None:
             of_one_size = (_bare(laid.stock), _bare(laid.back.stock) if laid.back else None)
-            shared.setdefault(of_one_size, []).extend(OneLabel(plan, laid, number) for number in range(len(plan.jars)))
+            behind = laid.back.labels if laid.back else ((),) * len(plan.jars)
+            labels = (OneLabel(plan, laid, *one) for one in zip(plan.jars, laid.labels, behind, strict=True))
+            shared.setdefault(of_one_size, []).extend(labels)
     return [tuple(sorted(labels, key=lambda one: one.jar.student or inf)) for labels in shared.values()]
 
 
