@@ -1,10 +1,11 @@
-"""What a run has worked out is known to the next one: what that finds and works out is what it would without, over random edits."""
+"""What a run has worked out is known to the next one: it finds, works out and composes what it would without, over random edits."""
 
 import re
 import shutil
 import time
 from collections import Counter
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from datetime import date
 from fractions import Fraction
 from pathlib import Path, PurePosixPath
@@ -16,7 +17,9 @@ from builder import pipeline
 from builder.cache import compiled, folder, results, sums
 from builder.cache.constants import UnkeptError, dumps, loads
 from builder.compose.label_layout.label_plans import LabelPlan, labels_planned
+from builder.compose.publication import compose_documents
 from builder.model import remembered
+from builder.model.document import Document
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.size import TotalSize
 from builder.words.say import speaking
@@ -28,7 +31,7 @@ from tests.published import EXAMPLE
 # So many studios, and changes to each.
 STUDIOS, CHANGES = 20, 6
 DAY = date(2027, 1, 1)
-Result = tuple[pipeline.Outcome, list[tuple[LabelPlan, ...]]]
+Result = tuple[pipeline.Outcome, list[tuple[LabelPlan, ...]], list[Document]]
 
 
 @pytest.fixture(scope="module")
@@ -61,7 +64,15 @@ def looked_at(studio: Path) -> Result:
     outcome = pipeline.check(studio, on=DAY)
     read = sure(outcome.studio)
     with speaking(read.speaks.messages):
-        return outcome, [labels_planned(read, sheet) for sheet in outcome.plans]
+        labels = [labels_planned(read, sheet) for sheet in outcome.plans]
+        made = () if outcome.held.everything else compose_documents(*pipeline._editions(studio, read, outcome, DAY)).documents
+    return outcome, labels, [with_cover(one) for one in made]
+
+
+def with_cover(document: Document) -> Document:
+    """Return a document that joins others as it is where each of these has a page."""
+    joined = document.joined
+    return replace(document, html=joined.cover((1,) * len(joined.sheets), 1)) if joined else document
 
 
 def next_run(studio: Path) -> Result:
@@ -77,10 +88,11 @@ def anew(studio: Path) -> Result:
 
 
 def assert_same(one: Result, other: Result) -> None:
-    (found, labels), (found_anew, labels_anew) = one, other
+    (found, labels, made), (found_anew, labels_anew, made_anew) = one, other
     # As text, since a place takes no part in equality.
     assert repr(found.findings) == repr(found_anew.findings)
     assert (found.plans, found.held, found.studio, labels) == (found_anew.plans, found_anew.held, found_anew.studio, labels_anew)
+    assert made == made_anew
 
 
 def kept_files() -> list[Path]:
@@ -115,6 +127,7 @@ def change_and_check(chance: Random, studio: Path) -> None:
 RECIPE, JUDGED = "builder.read.studios._recipe", "builder.check.label.claims.claims_in"
 FOUND = "builder.check._found_in"
 CLASS, FRONT = "builder.reckon._plans", "builder.compose.label_layout.composed._front"
+COMPOSED, COVER = "builder.compose.publication._known", "builder.compose.publication._cover"
 
 
 def worked_out(monkeypatch: pytest.MonkeyPatch, run: Callable[[], object]) -> Counter[str]:
@@ -146,7 +159,9 @@ def test_what_has_not_changed_is_not_worked_out_again(tmp_path: Path, monkeypatc
     assert again[CLASS] == 1
     assert 0 < again[FOUND] < first[FOUND]
     assert not again[FRONT], "no label speaks of a lesson"
-    assert not worked_out(monkeypatch, lambda: next_run(studio))[CLASS]
+    assert again[COMPOSED] * first[CLASS] == first[COMPOSED]
+    unchanged = worked_out(monkeypatch, lambda: next_run(studio))
+    assert not (unchanged[CLASS] or unchanged[COMPOSED] or unchanged[COVER])
     monkeypatch.setattr(sums, "_sum_of_package", lambda: b"other code")
     assert worked_out(monkeypatch, lambda: next_run(studio))[CLASS] == first[CLASS]
 
@@ -194,7 +209,8 @@ def test_nothing_that_somebody_wrote_of_a_person_is_kept(tmp_path: Path) -> None
     files["classes/soap-lab-in-pairs/roster.csv"] = roster.encode()
     files["studio.yaml"] += b"labels: {names of their own: yes}\n"
     write(files, studio)
-    outcome, labels = next_run(studio)
+    outcome, labels, made = next_run(studio)
+    assert any(word in one.html for one in made for word in words[:2])
     assert any(words[4] in text.name for plans in labels for plan in plans for text in plan.texts)
     assert any(guest.name.startswith(words[0]) for sheet in outcome.plans for guest in sheet.guests)
     (kept,) = kept_files()
@@ -213,7 +229,7 @@ def test_the_time_of_what_may_not_be_kept_does_not_count(tmp_path: Path) -> None
     for name in [one for one in files if one.endswith("lesson.md")]:
         files[name.replace("lesson.md", "roster.csv")] = b"name\nQwuzzle Vrexmoor\n"
     write(files, studio)
-    outcome, _ = anew(studio)
+    outcome, _, _ = anew(studio)
     assert all(sheet.names_somebody for sheet in outcome.plans) and CLASS not in remembered.seconds_spent()
 
 

@@ -22,7 +22,10 @@ from builder.model.remembered import Made, all_values, made, names_somebody, sec
 from builder.model.roster.roster import Guest, Roster, RosterRow
 
 # Whose results are kept: what is made of a whole publication is made anew each time, and lists of people are read anew.
-_KEPT = ("check", "finding_kinds", "model", "read", "reckon", "rules", "compose.label_layout", "compose.ornament", "fonts.typefaces")
+_KEPT = (
+    *("check", "finding_kinds", "model", "read", "reckon", "rules", "fonts.typefaces"),
+    *("compose.label_layout", "compose.ornament", "compose.publication", "compose.seen_by_classes"),
+)
 _NOT_KEPT = ("read.roster",)
 # Kept anew where so much of what can be kept was made anew, of the seconds that it took to make it all; at first, where it took so many.
 _WORTH, _AT_LEAST = 0.25, 0.2
@@ -36,27 +39,37 @@ class _Results:
 
 
 @contextmanager
-def results_known(folder: Path, of: str = "studio") -> Iterator[None]:
+def results_known(folder: Path, of: str = "studio", else_of: tuple[str, ...] = ()) -> Iterator[None]:
     """Know what the last run in a studio has worked out, and keep what this one does. Nothing is wrong where it cannot be kept.
 
-    `of` is what runs look at: those that look at less have results of their own, so that they read no more than they need.
+    `of` is what runs look at: those that look at less have results of their own, so that they read no more than they need. Where there
+    are none yet, those of others are taken that know some of it.
     """
-    key = sum_of_run((), (), ("results", of, str(folder.resolve())), kind=OF_RESULTS)
-    found = find(key, loads) if key else None
-    before = found if isinstance(found, _Results) else _Results({}, {}, 0.0)
+    key, *others = (sum_of_run((), (), ("results", one, str(folder.resolve())), kind=OF_RESULTS) for one in (of, *else_of))
+    own = _found(key)
+    before = own or next(filter(None, map(_found, others)), _Results({}, {}, 0.0))
     take_over(before.made)
     for name, values in before.values.items():
         all_values()[name].extend(values)
     yield
     spent = sum(seconds for name, seconds in seconds_spent().items() if _is_kept(name))
-    if key and spent > max(_AT_LEAST, before.seconds * _WORTH):
+    if key and (spent > max(_AT_LEAST, before.seconds * _WORTH) or (before.made and not own)):
         keep(key, _worth_keeping(max(before.seconds, spent)), partial(dumps, never=(Roster, RosterRow, Guest)))
 
 
+def _found(key: str | None) -> _Results | None:
+    found = find(key, loads) if key else None
+    return found if isinstance(found, _Results) else None
+
+
 def _worth_keeping(seconds: float) -> _Results:
-    kept = {name: [one for one in every if not names_somebody(one.args, one.kwargs)] for name, every in made().items() if _is_kept(name)}
+    kept = {name: [one for one in every if not _of_somebody(one)] for name, every in made().items() if _is_kept(name)}
     met = {id(one) for every in kept.values() for result in every for one in result.args}
     return _Results(kept, {name: [one for one in values if id(one) in met] for name, values in all_values().items()}, seconds)
+
+
+def _of_somebody(one: Made) -> bool:
+    return names_somebody((one.result, *one.args), one.kwargs)
 
 
 def _is_kept(name: str) -> bool:

@@ -13,7 +13,6 @@ from builder.compose.machines.absolute import absolute
 from builder.compose.machines.json_ld import Node, as_script
 from builder.compose.machines.sharing import with_sharing
 from builder.compose.picture_files import logo_address
-from builder.compose.teaching.class_facts import coming_dates
 from builder.compose.views.frame import Alternate, Frame, Link, PageFrame, Sender, Sharing, SheetFrame
 from builder.model.document import Folder
 from builder.model.own_document import MainPage
@@ -64,7 +63,7 @@ def page_frame(edition: Edition, here: Address, title: str, description: str) ->
 
 def _alternates(edition: Edition, here: Address) -> Iterator[Alternate]:
     """Yield the dates as a calendar and, where the studio has a public address, as news."""
-    if not any(coming_dates(edition, studio_class) for studio_class, _ in edition.classes):
+    if not edition.site.has_dates:
         return
     title = say("Dates at {studio}", studio=edition.studio.profile.name)
     yield Alternate(here.link_to(addresses.CALENDAR), "text/calendar", title)
@@ -132,7 +131,7 @@ def _main_pages(edition: Edition) -> dict[MainPage, tuple[Address, str]]:
     }
     if not edition.classes:
         del shown[MainPage.WAYS]
-    if not any(one.picture for one, _ in edition.classes):
+    if not edition.site.has_pictures:
         del shown[MainPage.PICTURES]
     return shown
 
@@ -141,16 +140,16 @@ def _menu(edition: Edition, here: Address) -> tuple[Link, ...]:
     """Return the pages that the studio wants in its menu; else the main pages, and those of its own by which people judge it."""
     wanted, ours = edition.studio.profile.look.menu, _main_pages(edition)
     if wanted is not None:
-        pages = {key: (addresses.text_page(key), page.title) for key, page in edition.studio.pages.items()} | ours
+        pages = {key: (addresses.text_page(key), title) for key, title in edition.site.pages} | ours
         return _links([pages[name.text] for name in wanted if name.text in pages], here)
-    own = [(addresses.text_page(key), say(words)) for key, words in _OWN_IN_MENU.items() if key in edition.studio.pages]
+    own = [(addresses.text_page(key), say(words)) for key, words in _OWN_IN_MENU.items() if key in dict(edition.site.pages)]
     return _links([*(page for key, page in ours.items() if key is not MainPage.PICTURES), *own], here)
 
 
 def _all_pages(edition: Edition, here: Address) -> tuple[Link, ...]:
     """Return every page that stands by itself: the second way to each."""
-    pages = (page for key, page in edition.studio.pages.items() if key != addresses.WELCOME)
-    own = [(addresses.text_page(page.key), page.title) for page in sorted(pages, key=lambda page: page.title.casefold())]
+    pages = ((key, title) for key, title in edition.site.pages if key != addresses.WELCOME)
+    own = [(addresses.text_page(key), title) for key, title in sorted(pages, key=lambda page: page[1].casefold())]
     return _links([(addresses.HOME, say("Home")), *_main_pages(edition).values(), *own], here)
 
 

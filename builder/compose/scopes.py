@@ -53,13 +53,17 @@ class Labelled:
 
 @dataclass(frozen=True)
 class Scope(Generic[S]):
-    """What documents are about: all of them in an edition, the names of one in a path, its title, and whether it is for everybody."""
+    """What documents are about: all of them in an edition, the names of one in a path, its title, and whether it is for everybody.
+
+    `of_one_class`: what they say is of one class, so that they are composed from what that class sees.
+    """
 
     name: str
     all: Callable[[Edition], Iterable[S]]
     names: Callable[[S], Mapping[str, str]]
     title: Callable[[S], str]
     is_public: Callable[[S], bool] = lambda _: False
+    of_one_class: bool = False
 
 
 def _pages(edition: Edition) -> Iterable[Page]:
@@ -109,7 +113,9 @@ def _class_names(plan: ClassPlan) -> Mapping[str, str]:
 STUDIO = Scope[Studio]("studio", lambda edition: (edition.studio,), lambda _: {}, lambda _: "")
 PAGE = Scope[Page]("page of text", _pages, lambda page: {"page": page.key}, lambda page: page.title)
 CHOICE = Scope[Value]("answer that people choose by", values, lambda value: {"value": value.key}, lambda value: value.heading)
-CLASS = Scope[ClassPlan]("class", lambda edition: (plan for _, plan in edition.classes), _class_names, _class_title)
-HOME_SIZE = Scope[AtHome]("home size", _home_sizes, _names_at_home, _title_at_home, lambda at: at.plan.studio_class.sheets_are_public)
-DATE = Scope[ClassPlan]("date", lambda edition: edition.plans, addresses.date_names, _class_title)
-LABELS = Scope[Labelled]("date and container", _labels, _names_labelled, lambda one: one.title)
+CLASS = Scope[ClassPlan]("class", lambda edition: (plan for _, plan in edition.classes), _class_names, _class_title, of_one_class=True)
+HOME_SIZE = Scope[AtHome](
+    "home size", _home_sizes, _names_at_home, _title_at_home, lambda at: at.plan.studio_class.sheets_are_public, of_one_class=True
+)
+DATE = Scope[ClassPlan]("date", lambda edition: edition.plans, addresses.date_names, _class_title, of_one_class=True)
+LABELS = Scope[Labelled]("date and container", _labels, _names_labelled, lambda one: one.title, of_one_class=True)

@@ -8,11 +8,15 @@ its view holds, and say fixed sentences in the language of the run: `say`, `say_
 message is plain text there too; what has tags is given to it by name.
 """
 
+import os
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, fields, is_dataclass, replace
 from functools import partial
+from hashlib import sha256
 from pathlib import Path
+from pickle import PicklingError
+from secrets import token_hex
 from traceback import walk_tb
 from typing import Any
 
@@ -109,11 +113,18 @@ _TREES: dict[tuple[str, str], nodes.Template] = {}
 
 
 class Templates:
-    """The templates of a run. Of two with one name the first folder's counts, so that a studio can put its own in place of ours."""
+    """The templates of a run. Of two with one name the first folder's counts, so that a studio can put its own in place of ours.
 
-    def __init__(self, layout_folders: Sequence[Path]) -> None:
-        """Look for templates in these folders, in this order: the last is the library's, those before it are the studio's."""
+    Those of the same folders are equal as long as no file in there changes. They are kept for another run only where none has changed.
+    """
+
+    def __init__(self, layout_folders: Sequence[Path], made_of: str = "") -> None:
+        """Look for templates in these folders, in this order: the last is the library's, those before it are the studio's.
+
+        `made_of` is the sum of their files.
+        """
         *own, library = layout_folders
+        self._folders, self._made_of = tuple(layout_folders), made_of or _sum_of(layout_folders)
         self._own_folders, self._library = own, library
         self.own = tuple(name for name in FileSystemLoader(own).list_templates() if name.endswith(".html"))
         self.of_library = frozenset(FileSystemLoader(library).list_templates())
@@ -136,6 +147,18 @@ class Templates:
             auto_reload=False,  # in one run nobody changes them
         )
         self._environment.globals |= {"say": _say, "say_in": _say_in, "say_count": _say_count}
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Templates) and (self._folders, self._made_of) == (other._folders, other._made_of)
+
+    def __hash__(self) -> int:
+        return hash(self._made_of)
+
+    def __reduce__(self) -> tuple[type["Templates"], tuple[tuple[Path, ...], str]]:
+        """Give what makes them again. Raises PicklingError where a file has changed since they were looked for."""
+        if _sum_of(self._folders) != self._made_of:
+            raise PicklingError
+        return Templates, (self._folders, self._made_of)
 
     def render(self, name: str, view: object) -> str:
         """Fill in one template; it sees its view under the name `view` alone. Raises TemplateFaultError for one of the studio's."""
@@ -257,6 +280,23 @@ class Templates:
         line = lines[fault.line - 1] if 0 < fault.line <= len(lines) else ""
         marked = marked if marked in line else ""
         return replace(fault, columns=(line.find(marked or line.strip()) + 1, len(marked or line.strip()) or 1))
+
+
+def _sum_of(folders: Sequence[Path]) -> str:
+    """Return the sum of all files of some folders; where they cannot all be told (a link may lead anywhere), one that no others have."""
+    made = sha256()
+    try:
+        for folder in folders:
+            for at, below, names in os.walk(folder):
+                if any(Path(at, name).is_symlink() for name in (*below, *names)) or not all(Path(at, name).is_file() for name in names):
+                    return token_hex()
+                for name in sorted(names):
+                    data = Path(at, name).read_bytes()
+                    made.update(f"{len(data)} {at}/{name}\n".encode("utf-8", "surrogateescape") + data)
+                below.sort()
+    except OSError:
+        return token_hex()
+    return made.hexdigest()
 
 
 def _fault(template: str, line: int, error: Exception) -> TemplateFault:

@@ -10,6 +10,7 @@ from operator import attrgetter
 
 from builder.model.dates.studio_class import StudioClass
 from builder.model.library import Unread
+from builder.model.picture import PictureFile
 from builder.model.remembered import values_known
 from builder.model.studio import Studio
 
@@ -21,17 +22,18 @@ _NOTHING_UNREAD = Unread()
 
 
 def seen_from(studio: Studio, studio_class: StudioClass) -> Studio:
-    """Return what a class sees of its studio: all but pages, pictures beside the logo, other rosters, what was published, and classes that
-    make nothing of what it makes. It is the same value as before where each part is the same value as before.
+    """Return what a class sees of its studio: all but pages, pictures other than the logo and those of its own folder, other rosters, what
+    was published, and classes that make nothing of what it makes. It is the same value as before where each part is.
     """
     key, logo = studio_class.key, studio.profile.look.logo
+    pictures = {name: one for name, one in studio.pictures.items() if name.startswith(f"classes/{key}/") or (logo and name == logo.text)}
     beside = {one.key for made in studio_class.recipe_keys for one in studio.classes_by_recipe.get(made, ())}
     seen = replace(
         studio,
         classes={one: studio.classes[one] for one in sorted({key, *beside} & studio.classes.keys(), key=[*studio.classes].index)},
         rosters={key: studio.rosters[key]} if key in studio.rosters else {},
         pages={},
-        pictures={logo.text: studio.pictures[logo.text]} if logo and logo.text in studio.pictures else {},
+        pictures=pictures,
         other_files=frozenset(),
         published=(),
         told={},
@@ -58,4 +60,4 @@ def _are_same(one: object, other: object) -> bool:
 
 
 def _is_identical(one: object, other: object) -> bool:
-    return one is other
+    return one is other or (isinstance(one, PictureFile) and one == other)

@@ -11,10 +11,11 @@ files of its host's.
 
 import json
 import os
+import posixpath
 import shutil
 import stat
 import tempfile
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass
 from pathlib import Path
@@ -105,7 +106,8 @@ def _begin(output: Path, work: Path) -> Building:
 
 def _finish(output: Path, building: Building, work: Path) -> None:
     """Put the new output in place of the old one, and take over into it what somebody else has put there."""
-    listed = sorted(path.relative_to(building.folder).as_posix() for path in building.folder.rglob("*") if path.is_file())
+    top = len(str(building.folder)) + 1
+    listed = sorted(f"{at}/{name}"[top:].replace(os.sep, "/") for at, _, names in os.walk(building.folder) for name in names)
     mark = {"about": ABOUT, "files": listed}
     (building.folder / MARK).write_text(json.dumps(mark, indent=1), encoding="utf-8")
     taken = [path for path in _others(output) if (building.folder / path).exists()]
@@ -158,29 +160,40 @@ def _move(source: Path, target: Path) -> None:
         source.rename(target)
 
 
-def _ours(folder: Path) -> set[Path]:
+def _ours(folder: Path) -> frozenset[str]:
     """Return the files that we have written into an output, by what is listed there."""
     try:
         listed = json.loads((folder / MARK).read_text(encoding="utf-8"))["files"]
-        return {Path(MARK), *(Path(name) for name in listed)}
+        return frozenset({MARK, *(posixpath.normpath(name) for name in listed)})
     except (OSError, ValueError, KeyError, TypeError):
-        return set()
+        return frozenset()
 
 
-def _others(folder: Path) -> list[Path]:
+def _folders_of(files: Iterable[str]) -> frozenset[str]:
+    """Return the folders in which some files lie, one within another; that of all is nothing."""
+    found: set[str] = set()
+    for path in files:
+        above = posixpath.dirname(path)
+        while above not in found:
+            found.add(above)
+            above = posixpath.dirname(above)
+    return frozenset(found)
+
+
+def _others(folder: Path) -> list[str]:
     """Return what somebody else has put into an output: files, and folders as a whole that hold nothing of ours."""
     ours = _ours(folder)
-    folders = {parent for path in ours for parent in path.parents}
+    folders = _folders_of(ours)
 
-    def within(at: Path) -> Iterator[Path]:
-        for entry in sorted((folder / at).iterdir()):
-            path = at / entry.name
+    def within(at: str) -> Iterator[str]:
+        for entry in sorted(os.scandir(folder / at), key=lambda one: one.name):
+            path = posixpath.join(at, entry.name)
             if path in folders and entry.is_dir():
                 yield from within(path)
             elif path not in ours:
                 yield path
 
-    return list(within(Path())) if ours else []
+    return list(within("")) if ours else []
 
 
 def _clear(work: Path) -> None:
@@ -222,7 +235,7 @@ def _refuse_what_is_not_ours(folder: Path) -> None:
 
 def _refuse_what_cannot_be_removed(output: Path) -> None:
     """Refuse an output in which a folder is another user's: it could be put aside, and never be removed."""
-    for folder in sorted({output / parent for path in _ours(output) for parent in path.parents}):
+    for folder in (output / one for one in sorted(_folders_of(_ours(output)))):
         is_there, may_change = os.access(folder, os.F_OK), os.access(folder, os.W_OK | os.X_OK)
         if is_there and not may_change and folder.stat().st_uid != os.geteuid():
             wrong = f"{folder} belongs to another user of this machine, so that it cannot be replaced."

@@ -22,6 +22,9 @@ from builder.press.folder import FolderError
 
 MOST = 300_000
 _PACKED = (".css", ".svg", ".html")
+# More than packing adds to a file of no more than the most (zlib's own bound, `deflateBound`, is 110 bytes): a page that is light enough as
+# it lies need not be packed.
+_OF_PACKING = 200
 # Tags that load a file, found before they are read: reading every tag takes ten times as long.
 _MAY_LOAD = re.compile(r"""<(?:link|source|img)\s(?:[^>"']|"[^"]*"|'[^']*')*>""", re.IGNORECASE)
 
@@ -38,12 +41,17 @@ def refuse_heavy_pages(folder: Path) -> None:
         data = (folder / Folder.SITE / path).read_bytes()
         return len(gzip.compress(data, mtime=0) if path.endswith(_PACKED) else data)
 
+    @cache
+    def unpacked(path: str) -> int:
+        return (folder / Folder.SITE / path).stat().st_size + _OF_PACKING
+
     site = folder / Folder.SITE
     pages = sorted(file.relative_to(site).as_posix() for file in site.rglob("*.html"))
     loaded = {}
     for page in pages:
         parts = ((page,), *parts_of(page, (site / page).read_text(encoding="utf-8")))
-        loaded[page] = {path: weight(path) for path in (max(kinds, key=weight) for kinds in parts)}
+        if sum(max(map(unpacked, kinds)) for kinds in parts) > MOST:
+            loaded[page] = {path: weight(path) for path in (max(kinds, key=weight) for kinds in parts)}
     heavy = {page: parts for page, parts in loaded.items() if sum(parts.values()) > MOST}
     if not heavy:
         return

@@ -25,7 +25,7 @@ def check(options: argparse.Namespace) -> int:
             from builder import pipeline
             from builder.cache.results import results_known
 
-            with results_known(folder):
+            with results_known(folder, else_of=("publication",)):
                 outcome = pipeline.check(folder, on=day)
         known = KnownRun(outcome.findings, (tally(outcome.findings),))
         run.keep(known, outcome.studio)
@@ -83,7 +83,12 @@ def publish(options: argparse.Namespace) -> int:
         try:
             with Progress() as progress:
                 outcome = pipeline.publish(
-                    folder, output, on=day, only_sound=options.only_sound, progress=progress, known=results_known(folder)
+                    folder,
+                    output,
+                    on=day,
+                    only_sound=options.only_sound,
+                    progress=progress,
+                    known=results_known(folder, "publication", ("studio",)),
                 )
         except FolderError as error:
             raise NotDoneError(f"{error.wrong} {error.remedy}") from None

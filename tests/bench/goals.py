@@ -8,9 +8,9 @@ between it takes longer, since the code that reads is loaded, and the first time
 loads the modules in a third of its time, reads back what the last run worked out in a tenth, and then works out the class that changed and
 those with a roster, of which nothing is kept (`builder/cache/results.py`).
 
-With one word changed in a studio of 104 classes two thirds of the time are 1,700 documents, composed again: a third of that fills in
-templates, a fifth lays out lessons. Each is made of the whole edition, so that nothing tells which of them looks at what has changed. To
-read back what the last run worked out and to check take a seventh, and so does to write, with a look at each PDF that is kept.
+With one word changed in a studio of 104 classes 1,600 of 1,700 documents are known, since each is composed from what its class sees
+(`builder/compose/seen_by_classes.py`). What is left: the pages of the site that are about all classes, a second; to read back what the
+last run worked out and to check, another; to write, with a look at each PDF that is kept, more than one; and to press what has changed.
 
 A process that presses takes 115 MB for 8 classes and 117 MB for 24. The one that reads and composes grows by 1 MB with each class: a third
 of that is finished HTML.

@@ -198,8 +198,8 @@ class ClassPlan:
         return group_that_does(part, self.groups)
 
     def without_names(self) -> "ClassPlan":
-        """Return the plan as it may be published: without those who come, and without those who wait."""
-        return _without_names(self)
+        """Return the plan as it may be published: without those who come, and without those who wait; itself where nobody is listed."""
+        return _without_names(self) if self.names_somebody else self
 
 
 @remembered(128)
