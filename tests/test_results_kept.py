@@ -248,3 +248,41 @@ def test_what_is_broken_is_not_believed(tmp_path: Path) -> None:
     kept.write_bytes(data[: len(data) // 2])
     assert compiled.find(kept.name, loads) is None
     assert_same(next_run(studio), before)
+
+
+SQUARE = b'<svg xmlns="http://www.w3.org/2000/svg" width="%d" height="%d"></svg>'
+# What stands elsewhere than in the text of a class, and is shown or linked to by documents about it: files that come, and go (None).
+ELSEWHERE: dict[str, dict[str, bytes | None]] = {
+    "a page more": {"pages/safety.md": b"# Safe here\n\nText.\n"},
+    "its title": {"pages/safety.md": b"# Safe and sound\n\nText.\n"},
+    "what the studio says of itself": {"studio.yaml": read(SOUND)["studio.yaml"] + b"tagline: Something else\n"},
+    "a template": {"layouts/sheets/teacher.html": b'{% extends "ours/sheets/teacher.html" %}\n{% block title %}Mine{% endblock %}\n'},
+    "no template": {"layouts/sheets/teacher.html": None},
+    "a style": {"layouts/styles/own.css": b"h1 { color: #333333 }\n"},
+    "the size of a picture": {"classes/one-bar/new.svg": SQUARE % (9, 9)},
+    "no picture": {"classes/one-bar/new.svg": None},
+    "a picture again": {"classes/one-bar/new.svg": SQUARE % (9, 8)},
+    "the title of the other class": {
+        "classes/one-lotion/class.yaml": re.sub(rb"(?m)^title: .*", b"title: Named anew", read(SOUND)["classes/one-lotion/class.yaml"])
+    },
+    "a page that a lesson links to": {"pages/safety.md": None},
+    "and again": {"pages/safety.md": b"# Safe here\n\nText.\n"},
+    "the other class": {name: None for name in read(SOUND) if name.startswith("classes/one-lotion/")},
+}
+
+
+@pytest.mark.long
+def test_documents_about_a_class_follow_what_changes_elsewhere(tmp_path: Path) -> None:
+    studio, files = tmp_path / "studio", dict(read(SOUND))
+    links = b"\nSee [safety](page:safety) and [lotion](class:one-lotion).\n"
+    lesson = files["classes/one-bar/lesson.md"].replace(b"\n## ", links + b"\n![A bar](new.svg)\n\n## ", 1)
+    files["classes/one-bar/lesson.md"] = lesson + links
+    files["classes/one-bar/new.svg"] = SQUARE % (7, 7)
+    last: list[Document] = []
+    for what, changed in ELSEWHERE.items():
+        files = {name: data for name, data in (files | changed).items() if data is not None}
+        write(files, studio)
+        known = next_run(studio)
+        assert_same(known, anew(studio))
+        assert known[2] != last, what
+        last = known[2]
