@@ -26,7 +26,7 @@ import pytest
 
 from builder.check.rule import Rule
 from tests.mutants.changes import Change, changes_of, codes_of
-from tests.mutants.trials import ROOT, TESTS, Trials
+from tests.mutants.trials import ROOT, TESTS, Trials, module_of
 
 WEIGHT = 3  # of a sum or a comparison; other changes weigh 1
 
@@ -75,7 +75,7 @@ def _drawn(every: Sequence[Place], many: int, seed: int) -> list[Place]:
 def _try(trials: Trials, chosen: Sequence[Place], out: TextIO) -> None:
     noticed = 0
     for count, one in enumerate(chosen, start=1):
-        module = importlib.import_module(".".join(one.file.relative_to(ROOT).with_suffix("").parts))
+        module = importlib.import_module(module_of(one.file))
         name, put = _put(module, one)
         seen = trials.notices(trials.tests_of(module.__name__, name), put)
         noticed += seen

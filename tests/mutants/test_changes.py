@@ -1,8 +1,10 @@
 """Each change is made once, and its code takes the place of that of the function."""
 
 import ast
+import importlib
 
 from tests.mutants.changes import changes_of, codes_of
+from tests.mutants.trials import ROOT, module_of
 
 SOURCE = """
 LIMIT = 3
@@ -44,3 +46,9 @@ def test_a_function_does_what_its_new_code_says() -> None:
     next(one for one in changes_of(tree) if one.what == "Lt").make()
     function.__code__ = codes_of(compile(ast.fix_missing_locations(tree), "x", "exec"))["is_small"]  # type: ignore[attr-defined]
     assert function(5, 0) is True
+
+
+def test_a_package_is_changed_where_others_have_it_from() -> None:
+    import builder.reckon
+
+    assert importlib.import_module(module_of(ROOT / "builder/reckon/__init__.py")) is builder.reckon

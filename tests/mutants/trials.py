@@ -66,8 +66,8 @@ class Trials:
             if case:
                 away, alike = rules.get(case[1], FARTHEST), set[str]()
             else:
-                away = 0 if named.search(_text(item.path)) else far.get(_module_of(item.path), FARTHEST)
-                alike = words & _words(_module_of(item.path))
+                away = 0 if named.search(_text(item.path)) else far.get(module_of(item.path), FARTHEST)
+                alike = words & _words(module_of(item.path))
             return min(away, 1), -len(alike), room not in item.path.parts, away
 
         return sorted(self.items, key=distance)
@@ -85,7 +85,7 @@ class Trials:
         return _in_its_own_process(tried) is not False
 
 
-def _module_of(file: Path) -> str:
+def module_of(file: Path) -> str:
     return ".".join(file.relative_to(ROOT).with_suffix("").parts).removesuffix(".__init__")
 
 
@@ -105,7 +105,7 @@ def _importers() -> Mapping[str, set[str]]:
     for folder in ("builder/check", "builder/reckon", "builder/rules", "tests"):
         for file in (ROOT / folder).rglob("*.py"):
             for one in re.findall(r"^\s*from ((?:builder|tests)\.[\w.]+) import", _text(file), re.MULTILINE):
-                found.setdefault(one, set()).add(_module_of(file))
+                found.setdefault(one, set()).add(module_of(file))
     return found
 
 

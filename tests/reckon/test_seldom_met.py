@@ -49,6 +49,12 @@ def test_a_nominal_batch_is_never_less_than_the_scales_can_weigh() -> None:
     assert least >= STUDIO.constants["fewest divisions of a weighing"].typical
 
 
+# Ten containers of 50 g are a small class (content/constants.yaml), and 1 % of 500 g is weighed sensibly by a scale that reads to 0.1 g.
+def test_a_nominal_batch_is_no_smaller_than_a_small_class_makes() -> None:
+    one = reckon_nominal(STUDIO, recipe(phase("all", {"sunflower oil": share(99), "vitamin E": share(1)}), fill="50"))
+    assert sure(one.smallest) < one.grams.total == grams(500)
+
+
 # Regulation (EC) 1223/2009 Art. 19(1)(g): colours may stand last in any order, by their colour index number where there is one.
 @pytest.mark.parametrize("colour_first", [True, False])
 def test_what_is_there_as_a_colour_too_is_listed_as_a_colour(*, colour_first: bool) -> None:
