@@ -148,7 +148,9 @@ CODE_CHANGES = (
         "A kind of ingredient",
         {
             "builder/model/recipe/ingredient_kind.py": after(('    OTHER = "other"', '    MOONDUST = "moondust"')),
-            "builder/compose/supplies/shopping_words.py": after(('    message("Alkali"): (', '    message("Of the moon"): ("moondust",),')),
+            "builder/compose/supplies/shopping_words.py": after(
+                ('    message("Alkali"): (', '    message("Of the moon"): (IngredientKind.MOONDUST,),')
+            ),
         },
         (TRIED + "test_a_kind_of_ingredient_is_on_a_card_and_has_its_group_when_buying",),
     ),

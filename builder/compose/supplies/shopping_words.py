@@ -8,6 +8,7 @@ from builder.compose.dates.dates import clock, money, plain_date, short_date
 from builder.compose.recipe.wording import NBSP, keep_together, listed, sentence, within
 from builder.compose.supplies.pack_words import SEARCH_ENDED, TITLES, packs_in_words, quantity
 from builder.compose.views.shopping import ShopDate, ShopGroup, ShopList, ShopRow
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.studio import Studio
 from builder.model.supplies.shopping import Occasion, Shopping, Wanted, price_of
 from builder.model.supplies.supply import SupplyKind
@@ -15,18 +16,18 @@ from builder.words.say import message, say, say_count
 
 # The groups of ingredients by the kinds of their cards, in the order of the list.
 GROUPS = {
-    message("Oils, butters and fatty acids"): ("oil", "butter", "fatty acid"),
-    message("Waxes and emulsifiers"): ("wax", "emulsifier"),
-    message("Alkali"): ("alkali",),
-    message("Bases"): ("lotion base", "soap base"),
-    message("Water and other liquids"): ("water", "liquid", "milk", "humectant"),
-    message("Salts, sugars and starches"): ("salt", "sugar", "starch"),
-    message("Herbs, grains and clays"): ("herb", "grain", "exfoliant", "clay"),
-    message("Thickeners, surfactants and acids"): ("thickener", "surfactant", "acid"),
-    message("Preservatives and antioxidants"): ("preservative", "antioxidant"),
-    message("Scents and flavours"): ("essential oil", "fragrance", "flavour"),
-    message("Colours"): ("colourant",),
-    message("Other ingredients"): ("other",),
+    message("Oils, butters and fatty acids"): (IngredientKind.OIL, IngredientKind.BUTTER, IngredientKind.FATTY_ACID),
+    message("Waxes and emulsifiers"): (IngredientKind.WAX, IngredientKind.EMULSIFIER),
+    message("Alkali"): (IngredientKind.ALKALI,),
+    message("Bases"): (IngredientKind.LOTION_BASE, IngredientKind.SOAP_BASE),
+    message("Water and other liquids"): (IngredientKind.WATER, IngredientKind.LIQUID, IngredientKind.MILK, IngredientKind.HUMECTANT),
+    message("Salts, sugars and starches"): (IngredientKind.SALT, IngredientKind.SUGAR, IngredientKind.STARCH),
+    message("Herbs, grains and clays"): (IngredientKind.HERB, IngredientKind.GRAIN, IngredientKind.EXFOLIANT, IngredientKind.CLAY),
+    message("Thickeners, surfactants and acids"): (IngredientKind.THICKENER, IngredientKind.SURFACTANT, IngredientKind.ACID),
+    message("Preservatives and antioxidants"): (IngredientKind.PRESERVATIVE, IngredientKind.ANTIOXIDANT),
+    message("Scents and flavours"): (IngredientKind.ESSENTIAL_OIL, IngredientKind.FRAGRANCE, IngredientKind.FLAVOUR),
+    message("Colours"): (IngredientKind.COLOURANT,),
+    message("Other ingredients"): (IngredientKind.OTHER,),
 }
 STOCK_FIRST = message(
     "What is in stock is taken off first. The packs are the cheapest that cover what is then short, for all these dates together."
