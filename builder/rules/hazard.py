@@ -20,7 +20,7 @@ from collections.abc import Collection, Sequence
 
 from builder.model.hazard import Hazard
 from builder.model.recipe.ingredient import Ingredient
-from builder.model.recipe.product import Contact, DeclaredBy
+from builder.model.recipe.product import DeclaredBy
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import Part
@@ -51,7 +51,7 @@ def hazards_of(studio: Studio, card: Ingredient, phase: str, batch: WorkedBatch)
 def hazards_of_card(card: Ingredient, batch: WorkedBatch) -> tuple[str, ...]:
     """Return the hazards of a card that hold in this product: oil makes a tub slippery only from what stays oil and is used in one."""
     made_with_lye = batch.product.made_with_lye
-    in_a_tub = batch.product.contact in (Contact.BATH, Contact.RINSE_OFF) and not made_with_lye
+    in_a_tub = not (batch.product.contact.stays_on or made_with_lye)
     in_a_bar = made_with_lye and batch.product.declared_by is DeclaredBy.WEIGHT
     gone = {hazard for hazard, is_gone in ((Hazard.SLIPPERY, not in_a_tub), (Hazard.SPOILS, in_a_bar)) if is_gone}
     return tuple(hazard for hazard in card.hazards if hazard not in gone)

@@ -9,7 +9,6 @@ from builder.check.batches import Batch, BatchFinding
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.recipe.ingredient_kind import IngredientKind
-from builder.model.recipe.product import Contact
 from builder.rules.fizz import acid_left
 from builder.words.percent import percent
 
@@ -21,7 +20,7 @@ def find_acid_left_over(batch: Batch) -> Iterator[BatchFinding]:
     """Look at what goes into water: what is left of the acid is then in the bath."""
     worked = batch.worked
     left = acid_left(worked.lines)
-    if worked.recipe.lye or worked.product.contact not in (Contact.BATH, Contact.RINSE_OFF) or left is None:
+    if worked.recipe.lye or worked.product.contact.stays_on or left is None:
         return
     if left * 100 <= batch.constants[OPEN].typical:
         return

@@ -41,7 +41,6 @@ _GROWS_WHEN_WET = (
     IngredientKind.STARCH,
     IngredientKind.MILK,
 )
-_STAYS_ON = ("leave-on", "lips")
 _CRITERIA = (
     "Water without a preservative grows bacteria and mould, often before it is seen or smelt, and they can harm skin and eyes. A cold "
     "place, vitamin E, essential oils, honey and seed extracts do not preserve."
@@ -71,10 +70,10 @@ def find_products_that_do_not_keep(studio: Studio) -> Iterator[Finding]:
             continue
         fizzes = IngredientKind.ACID in kinds and any(carbonate(card) for card in always if card)
         if water and not preserved and not fizzes and not grows_nothing(recipe, studio):
-            yield _no_preservative(recipe, water, product.contact in _STAYS_ON, called_so(card for card in always if card), studio)
+            yield _no_preservative(recipe, water, product.contact.stays_on, called_so(card for card in always if card), studio)
         elif product.meets_water and not preserved and not kinds & {IngredientKind.SOAP_BASE, IngredientKind.LOTION_BASE} and not water:
             yield from _water_gets_in(recipe, [(card, place) for card, place in cards if card in always], studio)
-        elif product.contact in _STAYS_ON and not water and not preserved:
+        elif product.contact.stays_on and not water and not preserved:
             yield from _draws_water(recipe, cards, studio)
         if fat and not kinds & {"antioxidant", "soap base", "lotion base"} and (not water or _keeps_long(recipe, studio)):
             keeps = f", and is to keep {recipe.keeps}" if water else ""

@@ -29,7 +29,6 @@ from builder.rules.basis import FROM_MEMORY, PRACTICE
 
 _FOAMS = (IngredientKind.SURFACTANT, IngredientKind.SOAP_BASE)
 _AT_THE_BASIN = frozenset({"face", "eye", "hand"})  # Rinsed off there, and not in tub or shower.
-_IN_WATER = (Contact.BATH, Contact.RINSE_OFF)
 _PRACTICE = "common practice; the EU has it in the safety assessment under Regulation (EU) 2023/988"
 
 
@@ -44,7 +43,7 @@ def find_what_labels_leave_unsaid(studio: Studio) -> Iterator[Finding]:
     """Compare what goes into each product that is used in water with the words of its label."""
     youngest = _youngest_by_recipe(studio)
     for formula in formulas_of(studio):
-        if formula.product.contact in _IN_WATER:
+        if not formula.product.contact.stays_on:
             yield from _slippery(formula)
             yield from _stains(formula)
             yield from _undirected(formula, studio.region)

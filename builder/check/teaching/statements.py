@@ -195,7 +195,7 @@ def conditions_of(recipe: Recipe, studio: Studio) -> frozenset[str]:
     base = bool(kinds & {IngredientKind.PRESERVATIVE, IngredientKind.SOAP_BASE, IngredientKind.LOTION_BASE})
     watery = any(card.counts_as.is_watery for card in cards)
     fat = any(card.counts_as is CountsAs.FAT for card in cards)
-    wet = product.contact in (Contact.RINSE_OFF, Contact.BATH)
+    wet = not product.contact.stays_on
     fizzing = any(map(carbonate, cards))
     neat = any(Hazard.NEAT_ESSENTIAL_OIL in card.hazards for card in cards)
     scented = neat or bool(kinds & {IngredientKind.ESSENTIAL_OIL, IngredientKind.FRAGRANCE})

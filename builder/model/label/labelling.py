@@ -32,7 +32,7 @@ class Allergen:
 
     def unnamed_up_to(self, contact: Contact) -> Fraction:
         """Return the share up to which it need not be named. What goes into a bath is washed off; what is on lips stays."""
-        return self.rinse_off if contact in (Contact.RINSE_OFF, Contact.BATH) else self.leave_on
+        return self.leave_on if contact.stays_on else self.rinse_off
 
 
 @dataclass(frozen=True)
