@@ -19,6 +19,9 @@ import pytest
 from _pytest.mark.structures import ParameterSet
 
 from builder import cli, pipeline
+from builder.finding_kinds import finding_kinds
+from builder.model.finding import Weight
+from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, STOP
 from builder.rules.reach import what_is_held
 
 FINDINGS = Path(__file__).parent / "findings"
@@ -85,6 +88,8 @@ def test_finding(case: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     assert "Traceback" not in err
     (outcome,) = looked
     for finding in outcome.findings:
+        comes_as = CAUTION if finding.weight is Weight.CAUTION else ACCEPTABLE_STOP if finding.acceptable else STOP
+        assert comes_as in finding_kinds()[finding.name].comes_as, f"{finding.name} is declared as something else"
         assert not finding.stops or outcome.studio is None or what_is_held([finding], outcome.studio).subjects, "a stop holds nothing back"
 
 
