@@ -45,6 +45,11 @@ class Finding:
         """Tell whether this finding holds something back."""
         return self.weight is Weight.STOP and self.accepted is None
 
+    @property
+    def answer(self) -> str:
+        """Return what is to be done about it, or why it has been accepted."""
+        return self.remedy if self.accepted is None else f"Accepted: {self.accepted}"
+
 
 def stop(name: str, place: Place, wrong: str, remedy: str, *, about: frozenset[Subject] = frozenset(), acceptable: bool = False) -> Finding:
     """Make a stop; it cannot be accepted away unless its rule says so."""

@@ -114,10 +114,9 @@ def _finding(number: int, passage: Passage, is_found: bool) -> str:
     where = escape(_where(finding.place))
     where = f'<a href="#at-{number}">{where}</a>' if is_found else where
     line = f"<pre>{_marked(passage.line, finding.place)}</pre>" if passage.line is not None else ""
-    last = f"Accepted: {finding.accepted}" if finding.accepted is not None else finding.remedy
     return (
         f'<li class="{what}" id="finding-{number}"><b>{what}</b> {where} <code>{escape(finding.name)}</code>{line}'
-        f"<p>{escape(finding.wrong)}</p><p>{escape(last)}</p></li>"
+        f"<p>{escape(finding.wrong)}</p><p>{escape(finding.answer)}</p></li>"
     )
 
 

@@ -29,7 +29,7 @@ def label(options: argparse.Namespace) -> int:
         return status_of(outcome.findings)
     if name not in studio.classes:
         no_such("class", name, studio.classes)
-    plan = plan_of(options, [plan for plan in outcome.plans if plan.studio_class.key == name])
+    plan = plan_of(options, outcome)
     if options.place > plan.students:
         many = f"its {plan.students} places are counted from 1" if plan.students else "nobody is enrolled"
         raise CommandError(f"{name} has no place {options.place} on that date: {many}, in the order of the roster")

@@ -24,6 +24,6 @@ def plan(options: argparse.Namespace) -> int:
         no_such("class", name, studio.classes)
     findings = [finding for finding in outcome.findings if pipeline.concerns(finding, name, studio)]
     report(findings, folder)
-    for line in plan_lines(studio, plan_of(options, [plan for plan in outcome.plans if plan.studio_class.key == name])):
+    for line in plan_lines(studio, plan_of(options, outcome)):
         print(line)
     return status_of(findings)

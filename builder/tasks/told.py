@@ -16,6 +16,7 @@ from builder.terminal.findings import print_findings
 
 if TYPE_CHECKING:
     from builder.model.teaching.class_plan import ClassPlan
+    from builder.pipeline import Outcome
 
 NOTHING_STOPS, A_STOP = 0, 1
 
@@ -34,8 +35,9 @@ def only(names: Sequence[str], what: str) -> str:
     return names[0]
 
 
-def plan_of(options: argparse.Namespace, plans: list[ClassPlan]) -> ClassPlan:
-    """Return the plan of the date that is asked for, or of the first. Raises CommandError where there is no such date."""
+def plan_of(options: argparse.Namespace, outcome: Outcome) -> ClassPlan:
+    """Return the plan of the class and date that are asked for, or of its first. Raises CommandError where there is no such date."""
+    plans = [plan for plan in outcome.plans if plan.studio_class.key == options.for_class]
     if options.date is None:
         return plans[0]
     for plan in plans:

@@ -61,7 +61,7 @@ def _weigh_class(options: argparse.Namespace, folder: Path) -> int:
         if options.recipe not in made:
             no_such("recipe", options.recipe, made, f"the class {name} makes")
         report(findings, folder)
-        plan = plan_of(options, [plan for plan in outcome.plans if plan.studio_class.key == name])
+        plan = plan_of(options, outcome)
     else:
         report(findings, folder)
     if options.json:

@@ -56,7 +56,7 @@ def _print(finding: Finding, lines: SourceLines, console: Console) -> None:
         say(console, f"{place.line:>5} | {excerpt.line}")
         say(console, "      | ", styled(excerpt.mark, _COLOUR[standing]))
     say(console, finding.wrong)
-    say(console, f"Accepted: {finding.accepted}" if finding.accepted is not None else finding.remedy)
+    say(console, finding.answer)
     say(console)
 
 

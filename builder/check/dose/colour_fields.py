@@ -15,7 +15,9 @@ from builder.check.dose.colours import (
     NOT_FOR_ITS_COLOUR,
     NOT_SOLD,
     colours_in,
+    field_rule_of,
     for_another_purpose,
+    goes_on_eyes,
     use_a_listed_one,
 )
 from builder.check.dose.limit_words import DEFER
@@ -25,10 +27,8 @@ from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
 from builder.model.recipe.product import Contact
-from builder.words.fold import fold
 
 _ANOTHER = f"Choose a colour that is allowed for this, such as iron oxides, or leave it uncoloured. {DEFER}"
-_EYE = "eye"
 
 
 @rule_on(
@@ -45,14 +45,14 @@ def find_colours_out_of_their_field(batch: Batch) -> Iterator[BatchFinding]:
         return
     for card, place in colours_in(batch):
         for name in card.eu_colour_names:
-            rule = next((one for one in batch.field_rules if fold(name).removesuffix(" lake") in one.names), None)
+            rule = field_rule_of(name, batch)
             if rule and kept and not rule.in_uk:
                 continue  # What the law of the region says of it is not known here.
             yield from _judge(batch, card, place, name, rule)
 
 
 def _judge(batch: Batch, card: Ingredient, place: Place, name: str, rule: FieldRule | None) -> Iterator[BatchFinding]:
-    contact, on_eyes = batch.worked.product.contact, _EYE in batch.worked.recipe.goes_on(batch.worked.product.used_on)
+    contact, on_eyes = batch.worked.product.contact, goes_on_eyes(batch)
     allowed = rule.allowed_for if rule else Field.NOT_LISTED
     where = f"{_law(batch)} ({rule.at if rule else 'Annex IV'})"
     if rule is None or allowed in (Field.NOT_LISTED, Field.ORDINARY):

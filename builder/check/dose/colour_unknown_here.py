@@ -6,7 +6,7 @@ Other lists are the yardstick then: a colour that none of them allows for the us
 from collections.abc import Iterator
 
 from builder.check.batches import Batch, BatchFinding
-from builder.check.dose.colours import colours_in
+from builder.check.dose.colours import colours_in, field_rule_of, goes_on_eyes
 from builder.check.dose.limit_words import DEFER
 from builder.check.figure_words import inside
 from builder.check.rule import BATCH, rule_on
@@ -15,7 +15,6 @@ from builder.model.recipe.ingredient import DeclaredAs, Ingredient
 from builder.words.fold import fold
 from builder.words.listed import listed_once
 
-_EYE = "eye"
 _UNKNOWN = "none"
 
 
@@ -56,14 +55,10 @@ def _other_purpose(card: Ingredient) -> str:
 
 def _is_allowed_in_the_eu(batch: Batch, name: str) -> bool:
     """Tell whether the list of the EU has a colour for this use, or knows it as an ingredient like any other."""
-    rule = next((one for one in batch.field_rules if fold(name).removesuffix(" lake") in one.names), None)
-    return rule is not None and rule.allows(batch.worked.product, on_eyes=_on_eyes(batch))
+    rule = field_rule_of(name, batch)
+    return rule is not None and rule.allows(batch.worked.product, on_eyes=goes_on_eyes(batch))
 
 
 def _is_allowed_in_the_us(batch: Batch, name: str) -> bool:
     rule = next((one for one in batch.colour_rules if fold(one.label_name) == fold(name).removesuffix(" lake")), None)
-    return rule is not None and rule.is_listed and rule.allows(batch.worked.product) and not (_on_eyes(batch) and rule.eye_area == "no")
-
-
-def _on_eyes(batch: Batch) -> bool:
-    return _EYE in batch.worked.recipe.goes_on(batch.worked.product.used_on)
+    return rule is not None and rule.is_listed and rule.allows(batch.worked.product) and not (goes_on_eyes(batch) and rule.eye_area == "no")

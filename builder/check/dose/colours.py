@@ -8,6 +8,7 @@ from collections.abc import Iterator
 
 from builder.check.batches import Batch
 from builder.check.places import place_of_choice, place_of_line
+from builder.model.dose.limit import FieldRule
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
@@ -23,6 +24,16 @@ COLOUR_NOT_FOR_EYES = FindingKind("colour-not-for-eyes", STOP, "A colour is used
 LIPS_SWALLOW = "what is on the lips is swallowed."
 NOT_SOLD = "a cosmetic coloured with what is not listed may not be sold."
 NOT_FOR_ITS_COLOUR = "Accept this if it is not there for its colour."
+
+
+def goes_on_eyes(batch: Batch) -> bool:
+    """Tell whether a product is used around the eyes."""
+    return "eye" in batch.worked.recipe.goes_on(batch.worked.product.used_on)
+
+
+def field_rule_of(name: str, batch: Batch) -> FieldRule | None:
+    """Return what the list of the EU says of a colour by one of its names, its lakes too; None where the list does not have it."""
+    return next((one for one in batch.field_rules if fold(name).removesuffix(" lake") in one.names), None)
 
 
 def colours_in(batch: Batch) -> Iterator[tuple[Ingredient, Place]]:

@@ -81,6 +81,5 @@ def formula_of(recipe: Recipe, studio: Studio) -> Formula | None:
     in_lye = [liquid.name for liquid in recipe.lye.liquids] if recipe.lye else []
     parts = [Part(studio.ingredients[name.key], name.place, phase) for name, phase in in_phases]
     parts += [Part(studio.ingredients[name.key], name.place) for name in in_lye]
-    options = [option for choice in recipe.choices for option in choice.options if option]
-    chosen = tuple(Part(studio.ingredients[name.key], name.place) for name in options)
+    chosen = tuple(Part(studio.ingredients[name.key], name.place) for name in recipe.options)
     return Formula(recipe, studio.products[recipe.product], tuple(parts), chosen)

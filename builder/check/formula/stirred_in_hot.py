@@ -41,7 +41,7 @@ def find_what_is_stirred_in_too_hot(studio: Studio) -> Iterator[Finding]:
 
 def _looked_for(recipe: Recipe, studio: Studio) -> list[Named]:
     """Return the ingredients and options of a recipe that bear no heat; a word that means others too is left out."""
-    names = dict.fromkeys([*recipe.names, *(option for choice in recipe.choices for option in choice.options if option)])
+    names = dict.fromkeys(recipe.names)
     cards = [(card, _limit(card), _words(card)) for card in (studio.ingredient(name) for name in names) if card]
     found = []
     for card, limit, words in cards:

@@ -60,8 +60,7 @@ def _nameless(name: str, batch: Batch) -> tuple[str, str]:
 def _place_of(name: str, batch: Batch) -> Place:
     """Return the place at which a recipe names an ingredient."""
     recipe = batch.worked.recipe
-    options = (option for choice in recipe.choices for option in choice.options if option)
-    named = (*(line.ingredient for line in recipe.lines), *options)
+    named = (*(line.ingredient for line in recipe.lines), *recipe.options)
     return next((one.place for one in named if one.key == fold(name)), recipe.place)
 
 

@@ -49,8 +49,7 @@ def _texts(studio: Studio) -> Iterator[tuple[str, Place]]:
             yield row.allergies, row.place
     for card in {card.key: card for card in studio.ingredients.values()}.values():
         if not card.place.ships:
-            names = (*card.label_name.inci, *card.label_name.plain) if card.label_name else ()
-            yield " ".join((card.name, *names)), card.place
+            yield " ".join((card.name, *card.label_names)), card.place
     for supply in studio.supplies:
         yield from ((text, supply.name.place) for text in (supply.name.text, supply.measured))
 

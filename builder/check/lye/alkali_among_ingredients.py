@@ -17,8 +17,7 @@ from builder.model.studio import Studio
 def find_alkalis_among_ingredients(studio: Studio) -> Iterator[Finding]:
     """Look for alkalis among the lines of each recipe, and among what students may add."""
     for recipe in studio.recipes.values():
-        options = [option for choice in recipe.choices for option in choice.options if option]
-        for name in (*(line.ingredient for line in recipe.lines), *options):
+        for name in (*(line.ingredient for line in recipe.lines), *recipe.options):
             card = studio.ingredient(name)
             if card and card.counts_as is CountsAs.ALKALI:
                 wrong, remedy = _why(card.name, recipe, studio)

@@ -216,6 +216,11 @@ class Ingredient:
     place: Place = field(default=NOWHERE, compare=False)
     name_places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
+    @property
+    def label_names(self) -> tuple[str, ...]:
+        """Return the names of its parts on a label, by INCI and in plain words; none without a label name."""
+        return (*self.label_name.inci, *self.label_name.plain) if self.label_name else ()
+
     @cached_property
     def key(self) -> str:
         """The form in which names are compared."""

@@ -272,7 +272,12 @@ class Recipe(Placed):
         of_lines = [line.ingredient for line in self.lines]
         alkalis = [alkali.name for alkali in self.lye.alkalis] if self.lye else []
         liquids = [liquid.name for liquid in self.lye.liquids] if self.lye else []
-        return (*of_lines, *alkalis, *liquids, *(option for choice in self.choices for option in choice.options if option))
+        return (*of_lines, *alkalis, *liquids, *self.options)
+
+    @property
+    def options(self) -> tuple[Name, ...]:
+        """Return what students may choose, in order, and not that they may leave it out."""
+        return tuple(option for choice in self.choices for option in choice.options if option)
 
     def told_in(self, language: str) -> Translation:
         """Return what a label takes from it, in one language; empty where the studio has not written it."""

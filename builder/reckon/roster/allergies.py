@@ -48,7 +48,7 @@ def _cards(studio: Studio, recipe: Recipe) -> Iterator[tuple[Ingredient, str, st
 def _meets(card: Ingredient, term: Term) -> Iterator[tuple[By, str]]:
     """Yield how a term meets a card, the surest first."""
     own = (card.name, *card.also_called)
-    parts = (*card.label_name.inci, *card.label_name.plain) if card.label_name else ()
+    parts = card.label_names
     yield from ((By.FAMILY, family) for family in term.families if family in card.allergens)
     yield from ((By.KIND, kind) for kind in term.kinds if kind == card.kind)
     if any(holds(words_of(name), other) for other in term.but_not for name in own):

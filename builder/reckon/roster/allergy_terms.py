@@ -120,6 +120,5 @@ class Vocabulary:
 
 def names_of(card: Ingredient) -> tuple[str, ...]:
     """Return every name of an ingredient: its own, those it is also called by, and those of its parts."""
-    parts = (*card.label_name.inci, *card.label_name.plain) if card.label_name else ()
     stated = tuple(card.allergen_statement.contains) if card.allergen_statement else ()
-    return (card.name, *card.also_called, *parts, *stated)
+    return (card.name, *card.also_called, *card.label_names, *stated)
