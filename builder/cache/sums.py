@@ -151,7 +151,9 @@ def _add_file(made: _Sum, path: str, shown: str, changed_before: float | None, _
         status = os.fstat(number)
         if changed_before is not None and status.st_ctime > changed_before:
             raise _UntoldError
-        data = b"".join(iter(lambda: os.read(number, status.st_size + 1), b""))
+        data = os.read(number, status.st_size + 1)
+        if len(data) != status.st_size:  # it has just changed, or is more than is read at once
+            data += b"".join(iter(lambda: os.read(number, len(data) + 1), b""))
     finally:
         os.close(number)
     made.update(f"{len(shown)} {len(data)} {shown}".encode("utf-8", "surrogateescape"))
