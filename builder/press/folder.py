@@ -35,6 +35,10 @@ class FolderError(Exception):
         self.wrong = wrong
         self.remedy = remedy
 
+    def __reduce__(self) -> tuple[type["FolderError"], tuple[str, str]]:
+        """Go from one process to another as the two sentences."""
+        return FolderError, (self.wrong, self.remedy)
+
 
 @dataclass(frozen=True)
 class Building:

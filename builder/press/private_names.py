@@ -24,6 +24,8 @@ def room_below(page: Any) -> float:
     """Return which share of a page's height is empty beneath its text."""
     whole = page._page_box
     pieces = whole.children[0].children[0].children
+    if not whole.height:
+        return 0.0
     end = pieces[-1].position_y + pieces[-1].margin_height() if pieces else whole.content_box_y()
     return float(1 - (end - whole.content_box_y()) / whole.height)
 

@@ -23,10 +23,13 @@ from builder.model.label.own_font import FONT_ENDINGS
 from builder.pictures import clean_picture
 from builder.press.drawn_once import draw_once
 from builder.press.fitting import overfull
+from builder.press.folder import FolderError
 from builder.press.kept import PressedSheet, style_file, sum_of_file
 from builder.press.private_names import boxes_of, keep_lines_whole, set_scope
 from builder.press.sizes import laid_out
 
+NOT_SET = "{} cannot be made: a style or a template in layouts/ asks for what the PDF engine cannot do ({})."
+TAKE_OUT = "Take out what was written there last, and publish again; what was published before is as it was."
 MISSING = (
     "No PDF was written: the PDF engine does not start ({}). Every sheet is in the output as a page, which a browser prints. "
     "On Debian or Ubuntu this installs what the engine needs: "
@@ -87,7 +90,20 @@ class Engine:
         self._styles: dict[str, Any] = {}
 
     def press(self, document: Document) -> PressedSheet:
-        """Make one PDF; text that runs over the edge of a box that has to hold it is told."""
+        """Make one PDF; text that runs over the edge of a box that has to hold it is told.
+
+        Raises FolderError where the engine fails on a studio that has layouts of its own: whatever these ask for, it is no fault of ours.
+        """
+        try:
+            return self._pressed(document)
+        except (OSError, MemoryError):
+            raise
+        except Exception as error:
+            if not any(folder.is_dir() for folder in self._layouts[:-1]):
+                raise
+            raise FolderError(NOT_SET.format(document.path, str(error) or type(error).__name__), TAKE_OUT) from error
+
+    def _pressed(self, document: Document) -> PressedSheet:
         from weasyprint import HTML
 
         self._opened.clear()

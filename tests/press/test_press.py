@@ -2,8 +2,10 @@
 
 import io
 import os
+import pickle
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import AbstractContextManager
+from dataclasses import replace
 from multiprocessing import get_all_start_methods
 from multiprocessing.connection import Connection
 from pathlib import Path
@@ -17,6 +19,7 @@ from pdfplumber.pdf import PDF
 from builder.library import LAYOUTS
 from builder.model.document import CopiedFile, Document, Folder, Publication
 from builder.press import PressOutcome, pool, press_publication, sheets
+from builder.press.folder import FolderError
 from tests.making import Number, sure
 
 STYLES = ("tokens.css", "words.css", "paper.css", "take-home.css")
@@ -182,3 +185,34 @@ def test_files_are_copied(pressed: Pressing) -> None:
     outcome, written = pressed(files=[CopiedFile(Folder.SITE, "styles/words.css", "layouts", "styles/words.css")])
     assert written["styles/words.css"] == (LAYOUTS / "styles" / "words.css").read_bytes()
     assert outcome.written == ((Folder.SITE, "styles/words.css"),)
+
+
+@pytest.mark.parametrize("has_layouts", [True, False])
+def test_what_the_engine_fails_on_is_told_where_the_studio_has_layouts(
+    has_layouts: bool, pressed: Pressing, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def fail(*_: object) -> None:
+        raise TypeError("this width is not handled yet")
+
+    monkeypatch.setattr(pool, "_cores", lambda: 1)
+    monkeypatch.setattr(sheets, "laid_out", fail)
+    if has_layouts:
+        (tmp_path / "studio" / "layouts").mkdir()
+    with pytest.raises(FolderError if has_layouts else TypeError) as told:
+        pressed(sheet())
+    if isinstance(told.value, FolderError):
+        asks = "a style or a template in layouts/ asks for what the PDF engine cannot do"
+        assert told.value.wrong == f"sheet.pdf cannot be made: {asks} (this width is not handled yet)."
+    assert not (tmp_path / "output").exists()
+
+
+def test_what_is_told_of_a_folder_goes_from_one_process_to_another() -> None:
+    told = pickle.loads(pickle.dumps(FolderError("It is full.", "Make room.")))
+    assert (told.wrong, told.remedy, str(told)) == ("It is full.", "Make room.", "It is full. Make room.")
+
+
+def test_a_page_that_is_all_margin_has_no_room_left(pressed: Pressing, tmp_path: Path) -> None:
+    (tmp_path / "studio" / "layouts" / "styles").mkdir(parents=True)
+    (tmp_path / "studio" / "layouts" / "styles" / "own-paper.css").write_text("@page { margin: 20in }", encoding="utf-8")
+    closer = sheet(styles=(*STYLES, "own-paper.css"))
+    pressed(replace(closer, html=closer.html.replace("<body", '<body data-closer="may"')))
