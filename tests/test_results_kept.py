@@ -220,6 +220,17 @@ def test_nothing_that_somebody_wrote_of_a_person_is_kept(tmp_path: Path) -> None
     assert_same(next_run(studio), anew(studio))
 
 
+def test_nothing_is_kept_of_a_roster_that_cannot_be_read(tmp_path: Path) -> None:
+    studio, files = tmp_path / "studio", dict(read(SOUND))
+    files["classes/one-bar/roster.csv"] = b"name,age,Qwuzzle Vrexmoor,,\nPlixwort,zintleberry\n"
+    write(files, studio)
+    outcome, _, _ = next_run(studio)
+    assert any(one.place.file == "classes/one-bar/roster.csv" for one in outcome.findings)
+    (kept,) = kept_files()
+    data = kept.read_bytes().decode("latin-1").casefold()
+    assert not [word for word in ("qwuzzle", "vrexmoor", "plixwort", "zintleberry") if word in data]
+
+
 def test_the_time_of_what_may_not_be_kept_does_not_count(tmp_path: Path) -> None:
     studio = tmp_path / "studio"
     files = dict(read(SOUND))

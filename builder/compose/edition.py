@@ -12,6 +12,7 @@ from builder.compose.templates import Templates
 from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
+from builder.model.roster.roster_file import is_roster
 from builder.model.studio import Studio
 from builder.model.supplies.shopping import Shopping
 from builder.model.teaching.class_plan import ClassPlan
@@ -107,4 +108,5 @@ class Edition:
     @property
     def names_somebody(self) -> bool:
         """Tell whether it holds, or may hold in a finding, what somebody wrote of a person."""
-        return bool(self.listed) or any(plan.names_somebody for plan in self.plans)
+        in_findings = any(is_roster(finding.place.file) for finding in self.findings)
+        return bool(self.listed) or in_findings or any(plan.names_somebody for plan in self.plans)
