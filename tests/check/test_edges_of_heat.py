@@ -132,6 +132,9 @@ def test_lye_and_oils_meet_at_what_is_said_of_each(tmp_path: Path, says: str, fo
         (74, 40, "For 40 °C the melted fat would have to be at 85 °C."),
         (74, 45, "For 45 °C the melted fat would have to be at 101 °C."),
         (75, 40, ""),
+        # 0.3 x 71 + 14.7 = 36 °C, which is 3 K below 39 °C; from 70 °C it is 35.7 °C, and for 39 °C it takes 81 °C.
+        (71, 39, ""),
+        (70, 39, "For 39 °C the melted fat would have to be at 81 °C."),
     ],
 )
 def test_what_is_mixed_is_within_two_thermometers_of_what_is_said(tmp_path: Path, celsius: int, says: int, found: str) -> None:
