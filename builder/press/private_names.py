@@ -21,13 +21,14 @@ def boxes_of(page: Any, *, placeholders: bool = False) -> Iterator[Any]:
 
 
 def room_below(page: Any) -> float:
-    """Return which share of a page's height is empty beneath its text."""
+    """Return which share of a page's height is empty beneath its text. What goes on on the next page is as high as the rest of this one."""
     whole = page._page_box
-    pieces = whole.children[0].children[0].children
     if not whole.height:
         return 0.0
-    end = pieces[-1].position_y + pieces[-1].margin_height() if pieces else whole.content_box_y()
-    return float(1 - (end - whole.content_box_y()) / whole.height)
+    begin = whole.content_box_y()
+    within = whole.children[0].descendants()
+    end = max((box.position_y + box.margin_height() for box in within if not getattr(box, "children", ())), default=begin)
+    return float(1 - (end - begin) / whole.height)
 
 
 def in_columns(rendered: Any) -> bool:

@@ -8,7 +8,7 @@ from weasyprint import HTML
 from weasyprint.document import Document
 
 from builder import press
-from builder.press.private_names import boxes_of, in_columns, keep_lines_whole, set_scope
+from builder.press.private_names import boxes_of, in_columns, keep_lines_whole, room_below, set_scope
 
 TABLE = """<html lang="en"><head><title>A</title></head><body><h1>A</h1><p style="position: absolute">Placed</p>
 <table><tr><th scope="col">Oil</th><th scope="col">Grams</th></tr><tr><th scope="row">Olive</th><td>12</td></tr></table></body></html>"""
@@ -22,6 +22,15 @@ def test_all_boxes_of_a_page_are_given() -> None:
 def test_what_stands_in_columns_is_told_from_what_does_not() -> None:
     columns = HTML(string='<div style="columns: 2"><p>Olive</p><p>Castor</p></div>').render()
     assert in_columns(columns) and not in_columns(HTML(string=TABLE).render())
+
+
+@pytest.mark.parametrize("shown_as", ["block", "table"])
+def test_what_goes_on_on_the_next_page_leaves_the_rest_of_this_one_empty(shown_as: str) -> None:
+    page = "@page { size: 100px 100px; margin: 0 } body { margin: 0 }"
+    paged = f"<style>{page} p {{ margin: 0; font: 10px/10px sans-serif; break-inside: avoid }}</style>"
+    pieces = f"<p>Olive</p><p>{'Castor<br>' * 10}</p>"
+    first, last = HTML(string=f'{paged}<div style="display: {shown_as}">{pieces}</div>').render().pages
+    assert room_below(first) == pytest.approx(0.9) and room_below(last) < 0.5
 
 
 def test_a_header_cell_of_a_tagged_pdf_says_what_it_heads() -> None:

@@ -19,7 +19,7 @@ class Page:
         self._boxes = boxes
         self.height = 1
         end = SimpleNamespace(position_y=0, margin_height=lambda: filled)
-        self.children = [SimpleNamespace(children=[SimpleNamespace(children=[end])])]
+        self.children = [SimpleNamespace(descendants=lambda: [end])]
 
     def content_box_y(self) -> float:
         return 0

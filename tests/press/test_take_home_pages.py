@@ -36,7 +36,7 @@ from tests.published import EXAMPLE, composed_for, sheets_of
 DAY = date(2027, 1, 2)
 SOAP, SALTS, TEA = "kitchen-garden-bar--1-kg-of-oils", "still-water-bath-salts--2-containers", "hedgerow-bath-tea--5-containers"
 LAB, BAR, JUG = "green-lab-bar--500-g-of-oils", "window-bar--500-g", "gallon-jug-lotion--4-containers"
-PAGES = {SOAP: 8, LAB: 8, SALTS: 4, TEA: 3, BAR: 5, JUG: 4}
+PAGES = {SOAP: 7, LAB: 8, SALTS: 4, TEA: 3, BAR: 5, JUG: 4}
 # By default pages are read of one with cautions that is short, and published in any run.
 READ = [JUG, *(pytest.param(name, marks=pytest.mark.long) for name in (SOAP, LAB, SALTS, TEA, BAR))]
 HOME, LARGE = "take-home sheet", "take-home sheet in large print"
@@ -187,6 +187,24 @@ def test_numbers_to_call_stand_in_every_part_with_a_caution(name: str) -> None:
     for part in html(name).select("section.part"):
         assert bool(part.select(".calls")) == bool(part.select(".caution"))
         assert not part.select(".calls") or "911" in sure(part.select_one(".calls")).get_text()
+
+
+@pytest.mark.parametrize("name", [JUG, *(pytest.param(name, marks=pytest.mark.long) for name in (SOAP, LAB, BAR))])
+def test_the_foot_of_each_page_says_whom_to_call_and_with_lye_what_comes_first(name: str) -> None:
+    """Running water for 20 minutes, and no vomiting: Public Health England 2015 and NIOSH 2007-107, as the caution on lye says whole."""
+    first = "Skin or eyes: running water at once, at least 20 minutes. Swallowed: no vomiting."
+    says = first if name in (SOAP, LAB) else "Local rules and the safety data sheet come first."
+    for one in read(name).pages:
+        foot = one.crop((0, one.height - FOOT, one.width, one.height)).extract_text()
+        assert "Emergency: 911" in foot and says in foot
+
+
+@pytest.mark.parametrize("name", [SOAP, LAB])
+def test_only_after_a_caution_that_says_it_whole_is_first_aid_for_lye_left_to_the_foot(name: str) -> None:
+    of_lye = [one for one in html(name).select("section.part .caution") if re.search("Lye burns|Fresh soap", one.get_text())]
+    first, *later = (sure(one.select_one(".happens")) for one in of_lye)
+    assert "at-foot" not in first.get_attribute_list("class") and "In eyes: rinse, lids open" in first.get_text()
+    assert later and all("at-foot" in one.get_attribute_list("class") and "20 minutes" in one.get_text() for one in later)
 
 
 @pytest.mark.parametrize("name", PAGES)

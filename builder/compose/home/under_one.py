@@ -57,7 +57,7 @@ def _without(part: FlowPart, shared: Sequence[CautionView]) -> FlowPart:
 
 
 def _is_short(box: CautionView) -> bool:
-    return sum(map(len, (*box.dangers, *box.if_it_happens))) <= MOST
+    return sum(map(len, (*box.dangers, *(() if box.aid_at_foot else box.if_it_happens)))) <= MOST
 
 
 def _names(part: FlowPart) -> set[str]:

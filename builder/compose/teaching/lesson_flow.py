@@ -73,7 +73,8 @@ def compose_flow(
 ) -> LessonFlow:
     """Lay out some parts. Hazards of `sheets` (and of the parts' own batches) that no step names are spoken of before the first step.
 
-    With `in_brief`, which is for a sheet that says all of the first aid for lye on a page before, its cautions on lye say that in brief.
+    With `in_brief`, which is for a sheet that says all of the first aid for lye on a page before, and what comes first at the foot of each,
+    its cautions on lye say that in brief; all but the first leave it to the foot where there is paper.
     With `short_again` a caution that an earlier part has said whole is said in a breath in a later one: hazard, gear and first aid, still.
     With `aid_at_foot`, for a sheet that shows it at the foot of each page, first aid of dangers stands in their first caution and there.
     `whole` are all parts of the class, where others do some of them: what is weighed before anybody heats it is cold, and nothing is said
@@ -246,8 +247,9 @@ class _Flow:
         return said
 
     def _said(self, text: CautionText) -> CautionView:
-        again = self.short_again and text.key in self.shown
-        return self.view(text, in_brief=again or (self.in_brief and text.hazard in OF_LYE), again=again)
+        again, of_lye = self.short_again and text.key in self.shown, self.in_brief and text.hazard in OF_LYE
+        told = of_lye and any(one.hazard in OF_LYE for one in self.texts.values())
+        return replace(self.view(text, in_brief=again or of_lye, again=again), aid_at_foot=told)
 
     def view(self, text: CautionText, *, in_brief: bool = False, again: bool = False) -> CautionView:
         """Return a caution as this document shows it: once with the first aid that stands at its foot as well, and later without it."""

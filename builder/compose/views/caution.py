@@ -8,7 +8,8 @@ class CautionView:
     """A caution. `signal` chooses its look, `word` is the signal word that is printed.
 
     `also` are cautions of the same signal that share its frame, and its first aid. With `is_said` it stands before its part already, at the
-    head of each page of it. `in_few_words` stands for all but its name where a sheet has no room; empty for what is never shortened.
+    head of each page of it. `in_few_words` stands for all but its name where a sheet has no room; empty for what is never shortened. With
+    `aid_at_foot` what to do stands in a line at the foot of each page of paper.
     """
 
     signal: str
@@ -21,6 +22,7 @@ class CautionView:
     is_said: bool = False
     kind: str = "caution"
     in_few_words: str = ""
+    aid_at_foot: bool = False
 
     @property
     def each(self) -> tuple["CautionView", ...]:
