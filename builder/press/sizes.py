@@ -6,8 +6,8 @@ none, pieces run on in the last, and a whole that names its pages gets the first
 is ever cut off. What fits in one size fits in each smaller one of the same pieces: so a guess says where to begin, and what lies next to it
 is tried. For that `data-holds` says, size by size, how many letters a page holds as a rule. By these figures the height that a text takes
 in one size also says what it takes in another: a size in which that is clearly too much is not tried.
-A body may say that it can be laid out more closely (`data-closer="may"`): that is tried where so much is empty that a page could be saved,
-and taken (`data-closer="is"`) where one is.
+A body may name ways in which it can be laid out more closely (`data-closers`), the one that parts least first: each is tried where so much
+is empty that a page could be saved, and taken (`data-closer`) where one is.
 """
 
 from collections.abc import Iterator
@@ -32,12 +32,15 @@ class Render(Protocol):
 def laid_out(body: Any, render: Render) -> Any:
     """Lay a sheet out, by `render`, in the size that it gets, and more closely where that is offered and saves a page."""
     sizes = _Sizes(body, render)
-    fitted = sizes.render(sizes.chosen())
-    if body.get("data-closer") != "may" or sum(map(room_below, fitted.pages)) < 1:
-        return fitted
-    body.set("data-closer", "is")
-    closer = render(to_be_kept=True)
-    return closer if len(closer.pages) < len(fitted.pages) and not piece_runs_on(closer, body.get("data-fit") or "") else fitted
+    best = sizes.render(sizes.chosen())
+    for way in (body.get("data-closers") or "").split():
+        if sum(map(room_below, best.pages)) < 1:
+            break
+        body.set("data-closer", way)
+        closer = render(to_be_kept=True)
+        if len(closer.pages) < len(best.pages) and not piece_runs_on(closer, body.get("data-fit") or ""):
+            best = closer
+    return best
 
 
 class _Sizes:

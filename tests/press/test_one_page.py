@@ -115,9 +115,9 @@ def test_what_takes_more_pages_than_it_wants_has_the_largest_type_of_that_number
 
 def closer(engine: Engine, filling: int, height: int) -> int:
     """Press a piece that stays whole between two others, which may be split more closely; return how many pages it takes."""
-    style = "<style>p { height: 10mm; margin: 0 } div { break-inside: avoid } [data-closer=is] div { break-inside: auto }</style>"
+    style = "<style>p { height: 10mm; margin: 0 } div { break-inside: avoid } [data-closer=any] div { break-inside: auto }</style>"
     pieces = "".join(f"<div>{'<p>x</p>' * rows}</div>" for rows in (filling, height, filling))
-    body = f'<body class="letter" data-title="One" data-closer="may">{pieces}</body>'
+    body = f'<body class="letter" data-title="One" data-closers="last any">{pieces}</body>'
     html = f'<html lang="en"><head><title>One</title>{style}</head>{body}</html>'
     with pdfplumber.open(io.BytesIO(engine.press(Document(Folder.PRINT, "one.pdf", html, STYLES[:3])).pdf)) as opened:
         assert sum(one.extract_text().count("x") for one in opened.pages) == 2 * filling + height
