@@ -56,6 +56,26 @@ def test_a_date_that_changes_needs_a_higher_revision(tmp_path: Path, capsys: pyt
 
 
 @pytest.mark.usefixtures("pages_alone")
+def test_what_is_announced_is_told_alike_on_another_day_from_an_empty_folder(tmp_path: Path) -> None:
+    """RFC 5545 3.8.7.2, RFC 4287 4.2.15: stamps tell of the last change, and there was none."""
+    of_studio = FILES["studio.yaml"] + "public address: https://loft.example\n"
+    dates = (
+        "{on: 2027-03-06 10:00, enrolled: 5, announced: 2026-11-02}\n"
+        "  - {on: 2027-04-10 10:00, moved from: 2027-03-20 10:00, revision: 1, announced: [2026-11-02, 2026-12-14]}\n"
+        "  - {on: 2027-05-08 10:00, cancelled: yes, revision: 1, announced: [2026-11-02, 2026-11-30]}"
+    )
+    lay_out(tmp_path / "loft", **{"studio.yaml": of_studio, "classes/first-bar/class.yaml": CLASS.replace(DATE, dates)})
+    made = []
+    for today in ("2027-01-02", "2027-01-19"):
+        output = tmp_path / today
+        assert cli.main(["publish", str(tmp_path / "loft"), "--to", str(output), "--today", today]) == 0
+        files = (file for file in (output / "site").rglob("*") if file.suffix in (".ics", ".xml") or file.name == "dates.json")
+        made.append({file.relative_to(output).as_posix(): file.read_bytes() for file in files})
+    assert {"site/dates.ics", "site/dates.xml", "site/dates.json", "site/classes/first-bar.ics"} <= set(made[0])
+    assert made[0] == made[1]
+
+
+@pytest.mark.usefixtures("pages_alone")
 def test_a_cancelled_date_stays_on_the_page_and_nothing_is_prepared_for_it(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     cancelled = "{on: 2027-03-06 10:00, cancelled: the weir is being mended, revision: 1}"
     assert publish(tmp_path, f"{cancelled}\n  - {{on: 2027-04-03 14:00, enrolled: 2}}") == 0

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from typing import Any, cast
 
 from builder.check.acceptance import find_needless_acceptances, find_unclear_reasons
+from builder.check.dates.dates_announced import find_announcements_amiss
 from builder.check.dates.dates_changed import find_unclear_changes
 from builder.check.dates.dates_out_of_order import find_dates_out_of_order
 from builder.check.dates.dates_people import find_people_to_tell
@@ -239,6 +240,7 @@ RULES: tuple[Rule[Any], ...] = (
     # dates
     find_dates_out_of_order,
     find_unclear_changes,
+    find_announcements_amiss,
     find_dates_that_differ,
     find_hours_that_clocks_do_not_show_once,
     find_numbers_that_cannot_be_dialled,

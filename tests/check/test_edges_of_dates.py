@@ -6,6 +6,7 @@ from fractions import Fraction
 
 import pytest
 
+from builder.check.dates.dates_announced import find_announcements_amiss
 from builder.check.dates.dates_changed import find_unclear_changes
 from builder.check.dates.dates_out_of_order import find_dates_out_of_order
 from builder.check.dates.dates_published import find_dates_that_differ
@@ -49,6 +50,29 @@ def test_a_revision_has_risen_with_each_change(moves: int, cancelled: str | None
     before = tuple(DAY - timedelta(days=days) for days in range(1, moves + 1))
     date = ClassDate(DAY, moved_from=before, cancelled=cancelled, revision=revision)
     assert levels(find_unclear_changes(having(replace(LOTION, dates=(date,))))) == ["revision-too-low stop"] * found
+
+
+@pytest.mark.parametrize(
+    ("days", "revision", "found"),
+    [
+        ([], 0, []),
+        ([], 2, []),
+        ([0], 0, []),
+        ([1], 0, ["announced-ahead caution"]),
+        ([-30], 1, ["announced-too-seldom caution"]),
+        ([-30, -30], 1, []),
+        ([-30, -31], 1, ["announced-out-of-order caution"]),
+        ([-30, 0], 0, []),
+        ([-30, -20], 2, ["announced-too-seldom caution"]),
+        ([1], 1, ["announced-ahead caution", "announced-too-seldom caution"]),
+    ],
+)
+def test_each_revision_has_a_day_that_has_come(days: list[int], revision: int, found: list[str]) -> None:
+    on = ClassDate(DAY, revision=revision, announced=tuple(DAY + timedelta(days=one - 60) for one in days))
+    studio = having(replace(LOTION, dates=(on,)))
+    assert levels(find_announcements_amiss(studio, DAY.date() - timedelta(days=60))) == found
+    # Nothing is said of a date that is past, and calendars have none.
+    assert levels(find_announcements_amiss(studio, DAY.date() + timedelta(days=1))) == []
 
 
 # RFC 5545, 3.8.7.4: the sequence number of an event rises with each change, so that a calendar takes the new one.

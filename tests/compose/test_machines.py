@@ -120,6 +120,28 @@ def test_the_stamp_is_the_day_on_which_a_date_was_first_shown_so(placed: Edition
     assert [one["told"] for one in json.loads(made["site/dates.json"])["dates"]][1] == "2026-12-24"
 
 
+def test_the_day_that_the_class_file_names_wins_over_what_was_kept_and_over_today(tmp_path: Path) -> None:
+    """RFC 5545 3.8.7.2; RFC 4287 4.2.15: the most recent change that is significant. A day to come, and one of fewer changes than the
+    revision counts, are no such day."""
+    text = changed()
+    for one, days in (("enrolled: 3", "2026-11-02"), ("revision: 1}\n  - {on: 2027-04-03", ""), ("hall is let, revision: 1", "2026-11-09")):
+        before, brace, after = one.partition("}")
+        with_days = f"{before}, announced: {days or '[2026-11-02, 2026-12-14]'}{brace}{after}"
+        text["classes__first__class_yaml"] = text["classes__first__class_yaml"].replace(one, with_days)
+    edition = read_edition(write_studio(tmp_path, **text))
+    told = {PublishedDate("first", *(datetime(2027, 2, 6, 10),) * 2, cancelled=False, revision=0): date(2026, 12, 24)}
+    made = made_at(replace(edition, studio=replace(edition.studio, told=told)), "site/dates.ics", "site/dates.json", "site/dates.xml")
+    stamps = [event.decoded("DTSTAMP").date() for event in events(made["site/dates.ics"])]
+    assert stamps == [date(2026, 11, 2), date(2026, 12, 14), TODAY]
+    assert [one["told"] for one in json.loads(made["site/dates.json"])["dates"]][1:] == [day.isoformat() for day in stamps]
+    feed = ElementTree.fromstring(made["site/dates.xml"])
+    assert [sure(one.text)[:10] for one in feed.iterfind(".//a:updated", ATOM)] == [
+        day.isoformat() for day in (TODAY, *sorted(stamps, reverse=True))
+    ]
+    earlier = made_at(replace(edition, today=date(2026, 12, 1)), "site/dates.ics")["site/dates.ics"]
+    assert [event.decoded("DTSTAMP").day for event in events(earlier)] == [1, 2, 1, 1]
+
+
 def test_the_feed_has_what_the_standard_asks_for(files: Mapping[str, str]) -> None:
     """RFC 4287 4.1.1 and 4.1.2: one id, title and updated for the feed and for each entry, an author, and absolute addresses."""
     feed = ElementTree.fromstring(files["site/dates.xml"])

@@ -5,8 +5,8 @@ are those of the clock on the wall wherever the file is read.
 
 Decided: an event keeps its UID through moves, renames of the class and cancellation: a name-based UUID of the studio's name, the folder of
 the class and the time first set, since RFC 7986 5.3 asks that it reveals nothing. Its SEQUENCE is the revision of the class file, its
-DTSTAMP the day on which this state was first published. Why: a calendar that has an event takes the newer one, and the same studio gives
-the same bytes.
+DTSTAMP the day on which this state was announced, or first published. Why: a calendar that has an event takes the newer one, and the same
+studio gives the same bytes.
 """
 
 from collections.abc import Iterable

@@ -12,7 +12,7 @@ CONFIRMED, CANCELLED = "confirmed", "cancelled"  # The words of RFC 5545 for the
 class PublishedDate:
     """One date of a class. It is known by its class and by the time at which it was first set, which no change touches.
 
-    `told` is the day of the first publication that showed it as it is; None where that is not known.
+    `told` is the day on which it was announced as it is, or first published so; None where that is not known.
     """
 
     class_key: str

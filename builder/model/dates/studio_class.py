@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
-from datetime import datetime
+from datetime import date, datetime
 from enum import StrEnum
 from fractions import Fraction
 
@@ -84,6 +84,7 @@ class ClassDate(Placed):
     `labels` say from which earlier batch something is taken home.
     `link` is where a seat on it is booked, if that has a page of its own.
     `revision` counts how often time or state have been changed since the date was first published (RFC 5545 calls it a sequence number).
+    `announced` are the days on which people were told of it: when it was set, then of each revision.
     """
 
     on: datetime
@@ -94,6 +95,7 @@ class ClassDate(Placed):
     moved_from: tuple[datetime, ...] = ()
     cancelled: str | None = None
     revision: int = 0
+    announced: tuple[datetime, ...] = ()
     link: str = ""
     labels: EarlierBatch | None = None
 
@@ -111,6 +113,12 @@ class ClassDate(Placed):
     def changes(self) -> int:
         """Return how many changes the file tells of: each move, and that it was cancelled."""
         return len(self.moved_from) + (not self.takes_place)
+
+    def announced_by(self, today: date) -> date | None:
+        """Return the day on which people were told of it as it is now; None where the file does not say, or names a day to come."""
+        if len(self.announced) <= self.revision or self.announced[-1].date() > today:
+            return None
+        return self.announced[-1].date()
 
 
 @dataclass(frozen=True)
