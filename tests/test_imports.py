@@ -2,9 +2,11 @@
 
 import ast
 import sys
+import tomllib
 from collections.abc import Iterator
 from functools import cache
 from graphlib import TopologicalSorter
+from importlib import metadata
 from pathlib import Path
 
 import pytest
@@ -123,6 +125,14 @@ def test_each_library_has_one_door() -> None:
             if doors is not None and not here.startswith(doors):
                 wrong.append(f"{here}:{line} imports {name} outside its door")
     assert wrong == []
+
+
+@pytest.mark.parametrize("name", ["babel", "pyphen", "tzdata"])
+def test_data_that_printed_words_come_from_are_of_one_version(name: str) -> None:
+    """How dates and money are written, where words part, hours of the zones: two machines print the same."""
+    project = tomllib.loads((BUILDER.parent / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    (wanted,) = (one for one in project["dependencies"] if one.startswith(name))
+    assert wanted == f"{name}=={metadata.version(name)}"
 
 
 FOLDERS = sorted({path.parent for path in MODULES})
