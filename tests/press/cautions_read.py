@@ -52,9 +52,9 @@ def steps_read(pdf: bytes, html: str, head: float) -> list[StepRead]:
         new: list[str] = []
         for one in part.select(".caution .signal, .steps li"):
             if one.name != "li":
-                new.append(squeezed(_own(one)).rstrip("."))
+                new.append(squeezed(own_words(one)).rstrip("."))
                 continue
-            words = squeezed(_told(one))[:24]
+            words = squeezed(told_words(one))[:24]
             at = whole.index(words, at)
             page = max(number for number, begin in enumerate(begins) if begin <= at)
             above = whole[begins[page] : at]
@@ -74,10 +74,10 @@ def _signs(page: pypdfium2.PdfPage) -> Iterator[tuple[str, float]]:
             yield sign, height - text.get_charbox(number)[3]
 
 
-def _own(signal: Tag) -> str:
+def own_words(signal: Tag) -> str:
     """Return the name of a caution without its signal word."""
     return "".join(signal.find_all(string=True, recursive=False))
 
 
-def _told(step: Tag) -> str:
+def told_words(step: Tag) -> str:
     return "".join(text for text in step.find_all(string=True) if not text.find_parent("figure"))
