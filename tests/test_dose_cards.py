@@ -7,7 +7,7 @@ import pdfplumber
 import pytest
 import yaml
 
-from tests.published import EXAMPLE, composed_for, pdf_pages, pdfs, published, sheet_text, soup, squeeze, weighed
+from tests.published import EXAMPLE, composed_for, pdf_pages, pdfs, published, sheet_text, sheets, soup, squeeze, weighed
 from tests.test_site_example import AT_BENCHES
 
 
@@ -54,3 +54,10 @@ def test_two_products_share_a_page_and_have_large_numbers() -> None:
         assert max(sizes) == pytest.approx(34, abs=0.5)
         assert min(sizes) >= 11.5
         assert sum(size >= 17.5 for size in sizes) > len(sizes) / 2
+
+
+def test_the_box_on_neat_scent_has_its_signal_word() -> None:
+    """ANSI Z535.6, from memory: a safety message begins with its signal word."""
+    boxes = [box for path in sheets() if path.name == "dose-cards.pdf" for box in soup(composed_for(path)).select(".neat")]
+    assert boxes
+    assert {squeeze(box.get_text(" "))[:40] for box in boxes} == {"WARNING Neat scent oils burn and poison."}

@@ -8,7 +8,8 @@ import pdfplumber
 import pytest
 
 from tests.browser import Browser
-from tests.published import is_beside_a_sheet, published, soup
+from tests.published import is_beside_a_sheet, kind_of, published, soup
+from tests.site.looks import WHOLE, axe
 
 _NOT_FOUND = "Array.from(document.images).filter(one => !one.naturalWidth).length"
 
@@ -46,6 +47,19 @@ def test_a_page_prints_what_its_sheet_says_on_the_same_paper(chromium: Browser, 
         drawing.decompose()
     words = {word for item in shown.select("h1, h2, li, th, td") for word in map(letters, item.get_text(" ").split()) if len(word) > 2}
     assert len(words) > 30 and [word for word in words if word not in printed] == []
+
+
+@pytest.mark.long(sample=True)
+def test_axe_finds_nothing_on_a_page_of_each_kind(chromium: Browser) -> None:
+    """WCAG 2.2 A and AA, and the best practice of axe-core: landmarks, a first heading, no empty head of a table."""
+    folder = published()[0] / "print"
+    each = {kind_of(page.relative_to(folder).with_suffix(".pdf").as_posix()): page for page in twins()}
+    found = {}
+    for kind, page in each.items():
+        chromium.open(page)
+        found[kind] = axe(chromium, WHOLE)
+    assert {"label test page", "labels", "tags", "dose cards", "check list"} <= found.keys()
+    assert not any(found.values()), found
 
 
 @pytest.mark.long

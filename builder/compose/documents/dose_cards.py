@@ -12,6 +12,8 @@ from builder.compose.frames import frame
 from builder.compose.recipe.portion_words import container_name, emergency_lines
 from builder.compose.recipe.wording import NBSP, grams, listed, sentence, within
 from builder.compose.teaching.class_plans import when
+from builder.compose.teaching.lesson_flow import view_caution
+from builder.compose.views.caution import CautionView
 from builder.compose.views.doses import DoseCard, DoseCardsView, DoseChoice, DoseOption
 from builder.model.dose.dose import Dose, MostOf
 from builder.model.hazard import Hazard
@@ -107,9 +109,9 @@ def _estimate(doses: Sequence[Dose]) -> tuple[str, ...]:
     )
 
 
-def _neat(studio: Studio, doses: list[Dose]) -> tuple[str, ...]:
-    """Return what to avoid with neat scent, where any is offered."""
+def _neat(studio: Studio, doses: list[Dose]) -> tuple[CautionView, ...]:
+    """Return the cautions on neat scent, where any is offered."""
     cards = [studio.ingredient(one.option) for dose in doses for one in dose.each if one.is_offered]
     if not any(card and Hazard.NEAT_ESSENTIAL_OIL in card.hazards for card in cards):
         return ()
-    return tuple(line for text in cautions_for(studio, [Hazard.NEAT_ESSENTIAL_OIL]) for line in (f"{text.name}.", *text.avoid))
+    return tuple(view_caution(text) for text in cautions_for(studio, [Hazard.NEAT_ESSENTIAL_OIL]))

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from builder.compose.views.caution import CautionView
 from builder.compose.views.frame import Frame
 
 
@@ -41,12 +42,12 @@ class DoseCard:
 
 @dataclass(frozen=True)
 class DoseCardsView:
-    """The cards of one date, two on a page where they fit it."""
+    """The cards of one date, two on a page where they fit it. Of the cautions on neat scent what to avoid is shown."""
 
     frame: Frame
     title: str
     when: str
-    neat: tuple[str, ...]
+    neat: tuple[CautionView, ...]
     ask: str
     emergency: tuple[str, ...]
     pages: tuple[tuple[DoseCard, ...], ...]
