@@ -15,6 +15,7 @@ from builder.check import (
     check_acceptances,
     check_batch,
     check_before_the_sums,
+    check_in_part,
     check_labels,
     check_layouts,
     check_plans,
@@ -161,7 +162,7 @@ def _examine(folder: Path, on: date, output: Path | None = None, *, lessons: boo
     studio = replace(studio, letters=letters_of_fonts(), typefaces=typefaces_with(font), title_font=font, published=published)
     judged = studio if lessons else studio.without_lessons()
     before = accept_findings([*damage, *check_before_the_sums(judged)], studio)
-    beside = accept_findings([*unreadable, *check_studio(judged, on)], studio)
+    beside = [*accept_findings([*unreadable, *check_studio(judged, on)], studio), *check_in_part(judged, on)]
     # What is about the studio as a whole (its own file, its tables) keeps nothing from being worked out.
     unsound = what_is_held(before, studio)
     return Examined(studio, (*before, *beside), HeldBack(unsound.subjects - {WholeStudio()}))

@@ -5,7 +5,8 @@ known (`model/remembered.py`).
 
 Decided: the code that reads a kind of file is loaded where one has to be read. Why: `read/library.py`.
 
-Decided: what is there but cannot be read is not found missing elsewhere (`Studio.unread`). Why: one mistake, one finding.
+Decided: what is there but cannot be read is not found missing elsewhere (`Studio.unread`). Why: one mistake, one finding. A recipe of which
+something can be read is judged by that alone (`Studio.in_part`).
 """
 
 from collections.abc import Iterable, Mapping
@@ -68,7 +69,7 @@ def read_studio(folder: Path, content: Path) -> tuple[Studio, list[Finding]]:
     drawn_on = replace(drawn_on, passages=passages_in(speaks, drawn_on, findings))
     # The words of a recipe stand on labels: they are in the studio's language where the region's labels are, and in English elsewhere.
     written_in = profile.language if profile.language in region.languages else OWN
-    recipes = _recipes(studio, recipe_files, _translated_from(written_in, drawn_on.known), written_in)
+    recipes, in_part = _recipes(studio, recipe_files, _translated_from(written_in, drawn_on.known), written_in)
     classes = _classes(studio, class_folders, drawn_on)
     pages = _pages(studio, page_files)
     pictures, other_files = _pictures(studio, profile.look)
@@ -87,6 +88,7 @@ def read_studio(folder: Path, content: Path) -> tuple[Studio, list[Finding]]:
         profile=profile,
         speaks=speaks,
         recipes=recipes,
+        in_part=in_part,
         classes=classes,
         pages=pages,
         pictures=pictures,
@@ -152,26 +154,29 @@ def _translated_from(written_in: str, known: Known) -> Known:
     return known if written_in == OWN else replace(known, languages=tuple(name for name in (OWN, *known.languages) if name != written_in))
 
 
-def _recipes(studio: TextFolder, files: tuple[str, ...], known: Known, written_in: str) -> dict[str, Recipe]:
-    recipes = {}
+def _recipes(studio: TextFolder, files: tuple[str, ...], known: Known, written_in: str) -> tuple[dict[str, Recipe], tuple[Recipe, ...]]:
+    """Return the recipes by their keys, and beside them those of which not all can be read."""
+    recipes, in_part = {}, []
     for name in files:
         text = studio.text(name)
         if text is None:
             continue
-        recipe = _recipe(studio.findings, text, name, known, written_in)
-        if recipe:
+        recipe, whole = _recipe(studio.findings, text, name, known, written_in)
+        if recipe and whole:
             recipes[recipe.key] = recipe
-    return recipes
+        elif recipe:
+            in_part.append(recipe)
+    return recipes, tuple(in_part)
 
 
 @read_once(256)
-def _recipe(findings: list[Finding], text: str, file: str, known: Known, written_in: str) -> Recipe | None:
+def _recipe(findings: list[Finding], text: str, file: str, known: Known, written_in: str) -> tuple[Recipe | None, bool]:
     from builder.read.recipe.recipes import read_recipe
     from builder.read.yaml.placed_yaml import read_yaml
 
     placed = read_yaml(text, file, findings)
-    recipe = read_recipe(placed, known, findings) if placed else None
-    return replace(recipe, language=written_in) if recipe else None
+    recipe, whole = read_recipe(placed, known, findings) if placed else (None, False)
+    return (replace(recipe, language=written_in) if recipe else None), whole
 
 
 def _classes(studio: TextFolder, folders: tuple[str, ...], drawn_on: DrawnOn) -> dict[str, StudioClass]:

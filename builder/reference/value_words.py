@@ -22,6 +22,7 @@ from builder.read.shapes.shape import Shape
 from builder.read.values import amounts, numbers, values
 from builder.read.values.kinds import Kind
 
+_LASTS = "a length of time in words"
 _BY_TYPE: dict[Any, str] = {
     str: "a text",
     int: "a whole number",
@@ -41,7 +42,7 @@ _BY_TYPE: dict[Any, str] = {
     Source: "the short name of a work",
     Product: "a kind of product",
     StatedPurity: "a percentage, with or without its range",
-    Durability: "a length of time in words",
+    Durability: _LASTS,
     HomeSize: "a weight, a weight of oils, or a number of containers",
 }
 _BY_PARSER: dict[Any, str] = {
@@ -51,6 +52,8 @@ _BY_PARSER: dict[Any, str] = {
     values.parse_mail_address: "a mail address",
     values.parse_day: "a day",
     values.parse_cancelled: "yes, no, or the reason",
+    values.parse_words_of_keeping: _LASTS,
+    values.parse_words_of_cure: _LASTS,
     values.find_region: "a region",
     values.find_oil: "the name of an oil",
     amounts.parse_division: Kind.WEIGHT,

@@ -1,6 +1,6 @@
 """A recipe as the studio wrote it, with a place on everything that a finding may point at."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 from fractions import Fraction
@@ -267,12 +267,13 @@ class Recipe(Placed):
         return tuple(line for phase in self.phases for line in phase.lines)
 
     @property
-    def names(self) -> tuple[Name, ...]:
-        """Return every ingredient name that it writes: of its lines, its lye, and its choices."""
-        of_lines = [line.ingredient for line in self.lines]
-        alkalis = [alkali.name for alkali in self.lye.alkalis] if self.lye else []
-        liquids = [liquid.name for liquid in self.lye.liquids] if self.lye else []
-        return (*of_lines, *alkalis, *liquids, *self.options)
+    def names(self) -> Iterator[Name]:
+        """Yield every ingredient name that it writes: of its lines, its lye, and its choices."""
+        yield from (line.ingredient for phase in self.phases for line in phase.lines)
+        if self.lye:
+            yield from (alkali.name for alkali in self.lye.alkalis)
+            yield from (liquid.name for liquid in self.lye.liquids)
+        yield from self.options
 
     @property
     def options(self) -> tuple[Name, ...]:

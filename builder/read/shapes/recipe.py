@@ -36,7 +36,7 @@ from builder.read.shapes.labels import DesignName
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.text_error import TextError
 from builder.read.values.bounds import PRODUCT_DENSITY
-from builder.read.values.values import member_of, word_of
+from builder.read.values.values import member_of, parse_words_of_cure, parse_words_of_keeping, word_of
 from builder.words.fold import fold
 from builder.words.nearest import did_you_mean
 from builder.words.plain_number import plain_number
@@ -47,6 +47,9 @@ FINDS = (
     FindingKind("lye-water-unclear", STOP, "The water of the lye is stated in no way, or in several."),
     FindingKind("ph-not-on-the-scale", STOP, "A pH is not on the scale, or its range is upside down."),
 )
+
+
+Keeps = Annotated[str, reads(parse_words_of_keeping)]
 
 
 def _alone(given: object) -> object:
@@ -270,8 +273,8 @@ class MeasuredDensityShape(Shape):
 class CureShape(Shape):
     """How long a soap cures, and what it loses meanwhile."""
 
-    time: Text = needed("time", "6 weeks")
-    """How long bars cure, in words."""
+    time: Annotated[str, reads(parse_words_of_cure)] = needed("time", "6 weeks")
+    """How long bars cure, in words that begin with a length of time."""
     loses: PartOfWhole = needed("loses", "12 %")
     """The share of its weight that a bar loses meanwhile."""
     measured: Text = needed("measured", '"how, when"')
@@ -305,7 +308,7 @@ class TranslationShape(Shape):
     """The directions, where the recipe has some."""
     storage: Text = maybe("storage", "", example="Conserver au frais.")
     """How to store it, where the recipe says so."""
-    keeps: Text = maybe("keeps", "", example="12 mois après la cure")
+    keeps: Keeps = maybe("keeps", "", example="12 mois après la cure")
     """How long it keeps, only where `keeps` of the recipe says more than a length of time."""
     label_cautions: Texts = maybe("label cautions", (), "[Éviter le contact avec les yeux.]")
     """As many cautions as in English, in the same order."""
@@ -352,8 +355,8 @@ class RecipeShape(Shape):
     """The age in years of the youngest who use it; limits for children hold then."""
     tools: Texts = maybe("tools", (), "[kitchen scale, whisk]")
     """What it is made with; names in braces become amounts, as in a lesson."""
-    keeps: Text = maybe("keeps", "", example="12 months")
-    """How long it is good: `12 months`, or in words with a length of time in them. In the European Union and the United Kingdom every
+    keeps: Keeps = maybe("keeps", "", example="12 months")
+    """How long it is good: `12 months`, or in words that begin with a length of time. In the European Union and the United Kingdom every
     product needs it."""
     single_use: YesOrNo = maybe("single use", False, example="yes")
     """Whether it is made fresh and used up at once. Its directions have to say so, and it needs no preservative."""
@@ -361,7 +364,7 @@ class RecipeShape(Shape):
     """How it is stored, for the label and the sheet."""
     directions: Text = maybe("directions", "", example="Rub a little into dry hands.")
     """How it is used, for the label."""
-    after_opening: Text = maybe("after opening", "", "6 months")
+    after_opening: Keeps = maybe("after opening", "", "6 months")
     """How long it is good once opened. In the European Union and the United Kingdom what keeps for more than 30 months bears it in place of
     a date."""
     translations: dict[str, TranslationShape] = maybe("translations", {}, "{French: {name: Lotion pour les mains}}")

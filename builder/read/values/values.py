@@ -21,7 +21,7 @@ from builder.words.outward import is_mail_address, is_web_address
 
 FINDS = (
     FindingKind("date-unreadable", STOP, "A date or a time cannot be read."),
-    FindingKind("keeps-unreadable", STOP, "It cannot be read how long something keeps."),
+    FindingKind("keeps-unreadable", STOP, "It cannot be read how long something keeps or cures."),
     FindingKind("mail-address-unreadable", STOP, "A mail address cannot be one."),
     FindingKind("source-unknown", STOP, "A figure names a source that does not exist."),
     FindingKind("web-address-unreadable", STOP, "A web address cannot be one."),
@@ -167,10 +167,31 @@ def _unreadable(wrong: str) -> TextError:
 
 def parse_keeps(text: str) -> Durability:
     """Read how long something keeps."""
-    keeps = durability_in(text)
-    if keeps is None or keeps == Durability(0, 0):
-        raise TextError("keeps-unreadable", f"{quoted(text)} does not say how long it keeps.", 'Write for example "6 weeks" or "3 months".')
-    return keeps
+    return _lasts(text, "does not say how long it keeps", 'Write for example "6 weeks" or "3 months".')
+
+
+def parse_words_of_keeping(text: str) -> str:
+    """Read how long a product keeps, in words that begin with that."""
+    remedy = (
+        "Write first, in figures, how many days, weeks, months or years, of a range the shorter end; then what else there is to say: "
+        '"6 months", "12 months after the cure", or in French "12 mois".'
+    )
+    _lasts(text, "does not begin with a length of time, so that nothing is worked out from it", remedy)
+    return text
+
+
+def parse_words_of_cure(text: str) -> str:
+    """Read how long a soap cures, in words that begin with that."""
+    remedy = 'Write in figures how many days, weeks or months, of a range the longer end: "6 weeks".'
+    _lasts(text, "does not begin with a length of time, so that the day on which the soap is ready is not known", remedy)
+    return text
+
+
+def _lasts(text: str, wrong: str, remedy: str) -> Durability:
+    lasts = durability_in(text)
+    if lasts is None or lasts == Durability(0, 0):
+        raise TextError("keeps-unreadable", f"{quoted(text)} {wrong}.", remedy)
+    return lasts
 
 
 def parse_day(text: str) -> str:
