@@ -22,7 +22,7 @@ def dumps(value: object, never: tuple[type, ...] = ()) -> bytes:
 
     class Pickler(pickle.Pickler):
         def persistent_id(self, one: object) -> str | None:
-            if isinstance(one, never):
+            if issubclass(type(one), never):
                 raise UnkeptError
             return names.get(id(one))
 
@@ -48,6 +48,6 @@ def _names() -> dict[int, str]:
     for name, module in [*sys.modules.items()]:
         if name.startswith(_OURS):
             for constant, value in vars(module).items():
-                if not isinstance(value, _PLAIN) and not constant.startswith("__"):
+                if not issubclass(type(value), _PLAIN) and not constant.startswith("__"):
                     found.setdefault(id(value), f"{name}:{constant}")
     return found

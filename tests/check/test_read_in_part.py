@@ -14,7 +14,9 @@ import pytest
 import yaml
 
 from builder import pipeline
+from builder.cache.constants import dumps, loads
 from builder.model.finding import Finding
+from builder.model.recipe.unread import UNREAD
 from tests.test_findings import FINDINGS, lay_out
 
 SOUND = FINDINGS / "_sound" / "recipes"
@@ -98,3 +100,7 @@ def test_what_is_accepted_stays_accepted_beside_what_cannot_be_read() -> None:
     assert [bool(one.accepted) for one in found_in("plain-lotion.yaml", data) if one.name == "dose-very-high"] == [True]
     data["accepts"] = ["x"]
     assert {one.name for one in found_in("plain-lotion.yaml", data)} == {"amount-unreadable", "wrong-kind-of-value"}
+
+
+def test_what_cannot_be_read_is_the_same_value_in_another_process() -> None:
+    assert loads(dumps((UNREAD,), never=(Path,)))[0] is UNREAD  # type: ignore[index]
