@@ -2,7 +2,7 @@
 
 import pytest
 
-from builder.compose.formula.page_head import AT_HOME, IN_CLASS, at_the_head
+from builder.compose.formula.page_head import AT_HOME, IN_CLASS, IN_LARGE_PRINT, at_the_head
 
 GOES_ON = "A Melt and pour goes on."
 WARNS = [
@@ -26,3 +26,11 @@ def test_what_does_not_fit_is_counted_and_a_danger_never_is(most: int) -> None:
     assert "DANGER Lye burns." in said and said.endswith("more cautions belong to it.") and len(said) <= most
     names = sum(f"{name}." in said for _, name in WARNS)
     assert f" {len(WARNS) - names} more cautions" in said and names >= 1
+
+
+def test_a_danger_says_in_short_what_to_do_where_there_is_room() -> None:
+    short = {"Lye burns": "Goggles and gloves on; pour slowly.", "Fresh soap still burns": "Goggles and gloves on."}
+    both = [("DANGER", name) for name in short]
+    one_in_short = f"{GOES_ON} DANGER Lye burns. Goggles and gloves on; pour slowly. Fresh soap still burns."
+    assert at_the_head(GOES_ON, both, 110, short) == one_in_short
+    assert at_the_head(GOES_ON, both, IN_LARGE_PRINT, short) == f"{one_in_short} Goggles and gloves on."
