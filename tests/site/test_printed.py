@@ -73,6 +73,7 @@ def test_nothing_is_printed_small(chromium: Browser, name: str) -> None:
     assert sizes.most_common(1)[0][0] >= (10 if "/" in name else 10.5)
 
 
+@pytest.mark.long(sample=True)
 def test_what_is_folded_on_the_screen_is_printed(chromium: Browser) -> None:
     """CSS Pseudo-Elements Level 4, `::details-content`: on paper nothing can be opened. What one chooses by is of no use there."""
     pages = class_pages()
