@@ -123,9 +123,11 @@ def test_it_is_proposed_where_words_fit_until_it_is_there() -> None:
         for fits in drawing.fits:
             assert len(fits) > 1, (drawing.name, fits)
     rows = {row[0]: row[2] for row in list_of("drawings", Shown(drawn_on(EXAMPLE), studio)).rows}
-    lesson = "classes/liquid-soap-from-scratch/lesson.md"
+    lesson = "classes/bath-tea-and-lip-balm/lesson.md"
     lines = Path(EXAMPLE, lesson).read_text().splitlines()
-    (step,) = [place for place, line in enumerate(lines, 1) if line.endswith("Put the lye jug on the scale.")]
+    (step,) = [
+        place for place, line in enumerate(lines, 1) if line.endswith("Put a small dry cup on the pocket scale, and set the scale to zero.")
+    ]
     assert f"{lesson}:{step}" in list_of("drawings", Shown(drawn_on(EXAMPLE), studio), "tared jug").rows[0][2]
     assert rows["{drawing: lye into water}"] == ""  # It stands in every part that puts lye into water.
     assert len(rows) == len(DRAWINGS)
