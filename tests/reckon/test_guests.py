@@ -106,6 +106,14 @@ def test_what_is_filled_in_two_sizes_is_chosen_for_both() -> None:
     assert (listed.choices[0].left_out, listed.choices[0].open) == (3, 15)
 
 
+def test_where_all_have_chosen_nothing_more_is_expected() -> None:
+    rows = [("lavender essential oil", "mica")] * 4 + [("no scent", "no colour")] * 2
+    (lotion,) = at(no_spare(QUICK), 6, people(["scent", "meadow-lotion colour"], rows)).made
+    for choice in lotion.choices:
+        assert choice.open == 0
+        assert [option.expected for option in choice.options] == [option.for_chosen for option in choice.options]
+
+
 def test_the_rosters_of_the_example_reach_their_dates() -> None:
     sheets = reckon_classes(STUDIO, [LOTION, PARTY], on=date(2027, 1, 2))
     assert [len(sheet.guests) for sheet in sheets] == [9, 12, 9, 0, 0]

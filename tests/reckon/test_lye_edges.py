@@ -27,6 +27,15 @@ def test_a_purity_that_the_recipe_states_belongs_to_its_alkali() -> None:
     assert (stated.alkali, stated.typical) == ("sodium hydroxide", Fraction("0.96"))
 
 
+# A scale that is off by 500 g shows 500 g where there may be nothing: however finely the lye is weighed, nobody knows what takes it up.
+@pytest.mark.parametrize(("oils", "is_known"), [(500, False), (1000, True)])
+def test_a_lye_is_reckoned_where_some_fat_is_there_for_certain(oils: int, *, is_known: bool) -> None:
+    scales = [scale("0.01", "450"), scale("500", "5000")]
+    made = worked(soap({"fat": 100}, lye()), BAR, OilsSize(grams(oils)), cards(fat("fat", 190)), scales)
+    assert [w.scale.division.grams for w in made.grams.weighed] == [500, Fraction("0.01"), Fraction("0.01")]
+    assert (made.grams.lye is not None) is is_known
+
+
 def test_what_a_soap_does_not_have_is_not_shown() -> None:
     result = batch({"fat": 100}, lye(), fat("fat", 190)).grams.lye
     assert sure(result).before_the_cook is None
