@@ -103,6 +103,20 @@ def test_what_everybody_uses_and_what_may_be_chosen_are_told_apart() -> None:
     assert {(one.choice, bool(one.phase)) for one in allergy.found} == {("", True)}
 
 
+# The lotion holds one preservative; its scents are two essential oils, its colour is mica.
+@pytest.mark.parametrize(
+    ("written", "meant"),
+    [
+        ("preservatives", {"Phenoxyethanol and ethylhexylglycerin blend"}),
+        ("strong perfumes", {"Lavender essential oil", "Cedarwood essential oil"}),
+        ("dyes", {"Mica"}),
+    ],
+)
+def test_a_kind_of_ingredient_is_met_in_all_of_that_kind_and_in_nothing_else(written: str, meant: AbstractSet[str]) -> None:
+    found = [one for allergy in compared(LOTION, written) for one in allergy.found]
+    assert {one.ingredient for one in found} == meant and {one.by for one in found} == {By.KIND}
+
+
 def test_bee_products_are_met_in_the_balm() -> None:
     assert "Beeswax" in met(BALM, "bee products")
 
