@@ -22,8 +22,9 @@ from builder.model.document import Document
 from builder.press.kept import PressedSheet
 from builder.press.sheets import Engine
 
-# What is lost with so many is less than a tenth of the 110 MB that a process takes. A change takes 0.2 s, a fiftieth of what they take.
-SHEETS_OF_ONE = 25
+# What is lost with so many, or with so many letters, is less than a tenth of the 110 MB that a process takes: the longest sheets of a large
+# studio, which come first, would otherwise all fall to one. A change takes 0.2 s, a fiftieth of what they take.
+SHEETS_OF_ONE, LETTERS_OF_ONE = 25, 250_000
 # What is sent after the last document, and how a process ends that has been sent it.
 NO_MORE = 2
 
@@ -62,13 +63,14 @@ def _press_a_share(documents: Connection, studio_folder: Path, layout_folders: t
     signal.signal(signal.SIGINT, signal.SIG_IGN)
     threading.Thread(target=_end_with_the_parent, daemon=True).start()
     gc.set_threshold(50_000, 20, 20)
-    engine = None
+    engine, pressed, letters = None, 0, 0
     with suppress(EOFError, ConnectionError):
-        for _ in range(SHEETS_OF_ONE):
+        while pressed < SHEETS_OF_ONE and letters < LETTERS_OF_ONE:
             asked = documents.recv()
             if asked == NO_MORE:
                 break
             of_the_run, document = asked
+            pressed, letters = pressed + 1, letters + len(document.html)
             engine = engine or _engine(of_the_run, studio_folder, layout_folders)
             documents.send(_answer(engine, document))
             # Left to itself the collector lets some 10 MB of each sheet lie for long.
