@@ -189,6 +189,19 @@ def test_numbers_to_call_stand_in_every_part_with_a_caution(name: str) -> None:
         assert not part.select(".calls") or "911" in sure(part.select_one(".calls")).get_text()
 
 
+@pytest.mark.parametrize("name", [SOAP, pytest.param(JUG, marks=pytest.mark.long)])
+def test_on_a4_it_takes_no_more_pages_and_what_a_caution_says_stands_beside_what_it_is_about(name: str) -> None:
+    text = composed_for(sheet_of(HOME, name)).read_text(encoding="utf-8").replace('class="letter', 'class="a4', 1)
+    with TemporaryDirectory() as folder, only_our_fonts(Path(folder)), presses(EXAMPLE, (LAYOUTS,)) as ready:
+        ((_, made),) = ready.press([Document(Folder.PRINT, "a4.pdf", text, styles(HOME))])
+    assert made.pages <= PAGES[name]
+    with pdfplumber.open(io.BytesIO(made.pdf)) as pdf:
+        assert [round(length / 72 * 25.4) for length in (pdf.pages[0].width, pdf.pages[0].height)] == [210, 297]
+        lines = [line["text"] for one in pdf.pages[1:] for line in one.extract_text_lines()]
+    signals = [line for line in lines if re.match("(DANGER|WARNING|CAUTION) ?", line)]
+    assert signals and not [line for line in signals if len(line.split()) < 4]
+
+
 @pytest.mark.parametrize("name", [JUG, *(pytest.param(name, marks=pytest.mark.long) for name in (SOAP, LAB, BAR))])
 def test_the_foot_of_each_page_says_whom_to_call_and_with_lye_what_comes_first(name: str) -> None:
     """Running water for 20 minutes, and no vomiting: Public Health England 2015 and NIOSH 2007-107, as the caution on lye says whole."""
