@@ -6,6 +6,7 @@ What the studio is judged by stands in the request for it, "all its problems at 
 import copy
 import tempfile
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 from typing import Any
@@ -13,10 +14,12 @@ from typing import Any
 import pytest
 import yaml
 
-from builder import pipeline
+from builder import check, pipeline
 from builder.cache.constants import dumps, loads
-from builder.model.finding import Finding
+from builder.model.finding import Finding, Weight
 from builder.model.recipe.unread import UNREAD
+from builder.tasks.drafts import studio_in
+from tests.published import EXAMPLE
 from tests.test_findings import FINDINGS, lay_out
 
 SOUND = FINDINGS / "_sound" / "recipes"
@@ -104,3 +107,12 @@ def test_what_is_accepted_stays_accepted_beside_what_cannot_be_read() -> None:
 
 def test_what_cannot_be_read_is_the_same_value_in_another_process() -> None:
     assert loads(dumps((UNREAD,), never=(Path,)))[0] is UNREAD  # type: ignore[index]
+
+
+def test_a_finding_in_whose_words_stands_what_cannot_be_read_is_not_told(monkeypatch: pytest.MonkeyPatch) -> None:
+    studio = studio_in(EXAMPLE)
+    recipe = next(iter(studio.recipes.values()))
+    whole = Finding("keeps-unreadable", Weight.STOP, recipe.place, "It keeps for lots.", "6 months")
+    for words, told in ((whole.wrong, 1), (UNREAD, 0)):
+        monkeypatch.setattr(check, "run_apart", lambda *_, words=words: [replace(whole, wrong=words)])
+        assert len(check.check_in_part(replace(studio, in_part=(recipe,)), TODAY)) == told
