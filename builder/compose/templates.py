@@ -155,7 +155,7 @@ class Templates:
         return hash(self._made_of)
 
     def __reduce__(self) -> tuple[type["Templates"], tuple[tuple[Path, ...], str]]:
-        """Give what makes them again. Raises PicklingError where a file has changed since they were looked for."""
+        """Return what makes them again. Raises PicklingError where a file has changed since they were looked for."""
         if _sum_of(self._folders) != self._made_of:
             raise PicklingError
         return Templates, (self._folders, self._made_of)

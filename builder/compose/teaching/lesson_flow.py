@@ -7,14 +7,14 @@ Decided: what is weighed cold has no caution of heat; that stands before the fir
 scale is one that is skipped beside the hot pot.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import product
 
 from builder.compose.dates.time_words import STAFF_WORDS, who_does
 from builder.compose.formula.first_aid import aid_sentences
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe, said, signal_word
-from builder.compose.formula.page_head import AT_HOME, IN_CLASS, IN_LARGE_PRINT, at_the_head
+from builder.compose.formula.page_head import AT_HOME, IN_CLASS, IN_LARGE_PRINT, NOTHING, at_the_head
 from builder.compose.recipe.portion_words import numbers_to_call
 from builder.compose.recipe.wording import duration, short_duration
 from builder.compose.teaching.mentions import ingredients_named
@@ -181,9 +181,14 @@ class _Flow:
             length=short_duration(part.minutes),
         )
         goes_on = say("{part} goes on.", part=f"{source.letter} {part.title}".strip())
-        dangers = {text.name: text.again for text in self.texts.values() if text.again and text.signal == SIGNALS[0]}
-        in_short = {name: dangers[name] for _, name in shown.warns if name in dangers} if self.at_head == IN_LARGE_PRINT else {}
-        return replace(shown, goes_on=at_the_head(goes_on, shown.warns, self.at_head, in_short)) if blocks else shown
+        return replace(shown, goes_on=at_the_head(goes_on, shown.warns, self.at_head, self._dangers_in_short)) if blocks else shown
+
+    @property
+    def _dangers_in_short(self) -> Mapping[str, str]:
+        """Return what is said again of each danger told so far, for a head that has room for it."""
+        if self.at_head != IN_LARGE_PRINT:
+            return NOTHING
+        return {text.name: text.again for text in self.texts.values() if text.again and text.signal == SIGNALS[0]}
 
     def _block(self, block: Block, batch: WorkedBatch) -> Iterable[FlowBlock]:
         match block:
