@@ -11,6 +11,8 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from builder.list_names import ListName
+from builder.model.recipe.container_form import ContainerForm
 from builder.refusals import no_such
 
 _ABOUT = "Turn a studio folder of recipes and lessons into checked class pages, sheets and labels."
@@ -21,13 +23,7 @@ exit status:
 
 Inside a studio's folder STUDIO can be left out. `stillroom COMMAND --help` shows an example of each.
 `stillroom completion SHELL` prints what lets a shell complete these words."""
-# What can be listed, and the shells that are known; the words that follow them are told by the commands themselves.
-LISTS = (
-    "kinds", "containers", "ingredients", "oils", "sheets", "cautions", "passages", "drawings", "recipes", "classes", "findings", "terms",
-    "figures", "layouts", "tokens",
-)  # fmt: skip
 SHELLS = ("bash", "zsh", "fish", "powershell")
-ANY_SHAPE = ("cylinder", "tube", "round lid", "bag", "cavity", "rectangle")
 
 
 def parse(arguments: Sequence[str]) -> argparse.Namespace:
@@ -162,7 +158,7 @@ def _add(commands: Any) -> None:
     container.add_argument(
         "--holds", metavar="SIZE", help='filled to the brim, such as "2 fl oz", or inside, such as "30 cm x 8 cm x 7 cm"'
     )
-    container.add_argument("--shape", metavar="SHAPE", help=", ".join(ANY_SHAPE))
+    container.add_argument("--shape", metavar="SHAPE", help=", ".join(ContainerForm))
     language = _command(
         things, "language", "add the file of a language, with every sentence to translate", "stillroom add language Spanish --code es_MX"
     )
@@ -250,7 +246,7 @@ def _shop(commands: Any) -> None:
 
 def _list(commands: Any) -> None:
     parser = _command(commands, "list", "list what can be named in a file", "stillroom list containers")
-    parser.add_argument("what", metavar="WHAT", help=", ".join(LISTS))
+    parser.add_argument("what", metavar="WHAT", help=", ".join(ListName))
     parser.add_argument(
         "studio", type=Path, nargs="?", metavar="STUDIO", help="with this studio's own (default: the one around this folder)"
     )

@@ -16,7 +16,8 @@ from builder.compose.label.label_words import net_contents
 from builder.model.dose.limit import LimitWeight, Rules
 from builder.model.label.type_height import Statement, rules_for
 from builder.model.place import Name
-from builder.model.recipe.container import Container, ContainerForm, Outside
+from builder.model.recipe.container import Container, Outside
+from builder.model.recipe.container_form import ContainerForm
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.product import Contact, DeclaredBy, Product

@@ -21,15 +21,10 @@ from builder.model.studio import Studio
 from builder.model.subject import HomeSheet, Labels, Subject, WholeClass, WholeRecipe
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.pot_for import PotFor
+from builder.rules.pot_words import POT_WORDS
 from builder.words.plain_number import plain_number
 
 NO_LABEL = "Accepted with a reason, this product gets no label sheet."
-_PURPOSE = {
-    PotFor.CLASS: "the class batch",
-    PotFor.GROUP: "the batch of one group",
-    PotFor.STUDENT: "the batch of one student",
-    PotFor.TEACHER: "the teacher's batch",
-}
 
 
 @dataclass(frozen=True)
@@ -121,7 +116,7 @@ def batches_of(plan: ClassPlan, studio: Studio) -> Iterator[Batch]:
     for made in plan.made:
         for planned in made.batches:
             people = f" for {plan.students} students" if planned.purpose is PotFor.CLASS else ""
-            name = f"{_PURPOSE[planned.purpose]}{people}"
+            name = f"the batch of {POT_WORDS[planned.purpose].who}{people}"
             for one in planned.batch.fillings:
                 filled = name if one is planned.batch.own else f"{name}, in the {one.fill.container}"
                 yield batch_of(filled, planned.batch, studio, of, plan.subject, one)

@@ -18,7 +18,7 @@ from unicodedata import decomposition, normalize
 from urllib.parse import quote
 
 from builder.model.dates.studio_class import HomeSize, StudioClass
-from builder.model.document import Folder
+from builder.model.document import SITE_PAGES, Folder
 from builder.model.recipe.filling import Filling
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 
@@ -79,8 +79,7 @@ class Rooted(Address):
         return f"{self.root}/{quote(path.removeprefix(f'{Folder.SITE}/'))}"
 
 
-HOME, CATALOGUE, DATES = (Address(Folder.SITE, f"{name}.html") for name in ("index", "classes", "dates"))
-WAYS, VISIT, GALLERY = (Address(Folder.SITE, f"{name}.html") for name in ("ways-of-teaching", "visit", "gallery"))
+HOME, CATALOGUE, DATES, WAYS, VISIT, GALLERY = (Address(Folder.SITE, f"{name}.html") for name in SITE_PAGES)
 CALENDAR, FEED = Address(Folder.SITE, "dates.ics"), Address(Folder.SITE, "dates.xml")
 FILTER = Address(Folder.SITE, "styles/filter.css")
 SHARING = Address(Folder.SITE, "sharing.png")

@@ -12,6 +12,7 @@ from builder.compose.frames import PAPER_STYLES
 from builder.compose.scopes import Scope
 from builder.compose.templates import OWN_PAPER
 from builder.model.document import Document, Folder, Joined, JoinedSheet
+from builder.model.own_document import SeenBy
 from builder.model.teaching.class_plan import ClassPlan
 
 S = TypeVar("S")
@@ -20,9 +21,9 @@ S = TypeVar("S")
 class Readers(Enum):
     """Who may see a document, the widest circle first. Those of the staff alone may show who comes."""
 
-    PUBLIC = "everybody"
-    STUDENTS = "students"
-    STAFF = "staff"
+    PUBLIC = str(SeenBy.EVERYBODY)
+    STUDENTS = str(SeenBy.STUDENTS)
+    STAFF = str(SeenBy.STAFF)
     STAFF_WITH_NAMES = "staff, with the names of those who come"
 
     @property

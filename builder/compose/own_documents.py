@@ -31,7 +31,6 @@ PATHS = {
     DATE: ("{{class}}/{{date}}/{own}", ""),
     LABELS: ("{{class}}/{{date}}/{own}-{{filling}}", ""),
 }
-READERS = {SeenBy.EVERYBODY: Readers.PUBLIC, SeenBy.STUDENTS: Readers.STUDENTS, SeenBy.STAFF: Readers.STAFF}
 CIRCLES = tuple(SeenBy)
 KEY = "[a-z0-9]+(?:-[a-z0-9]+)*"
 
@@ -72,12 +71,12 @@ def _by_name(ours: Iterable[AnyKind]) -> Mapping[str, AnyKind]:
 
 def _widest(readers: Readers) -> SeenBy:
     """Return the widest circle that may see what these readers see."""
-    return next((seen_by for seen_by, one in READERS.items() if one is readers), SeenBy.STAFF)
+    return next((seen_by for seen_by in SeenBy if seen_by == readers.value), SeenBy.STAFF)
 
 
 def _kind(own: OwnDocument, like: AnyKind) -> AnyKind:
     # Who sees what the staff see of one that names people sees their names.
-    readers = like.readers if own.seen_by is SeenBy.STAFF and like.readers is Readers.STAFF_WITH_NAMES else READERS[own.seen_by]
+    readers = like.readers if own.seen_by is SeenBy.STAFF and like.readers is Readers.STAFF_WITH_NAMES else Readers(str(own.seen_by))
     path = PATHS[like.scope][readers is Readers.PUBLIC].format(own=plain_name(own.name.text))
 
     def compose(edition: Edition, subject: Any, here: Address) -> Composed | None:

@@ -17,6 +17,8 @@ from pathlib import Path
 
 PACKAGES = {"Fira Sans": "fontpkg_fira_sans", "Fira Sans Condensed": "fontpkg_fira_sans_condensed"}
 FACES = (("Regular", 400, "normal"), ("Medium", 500, "normal"), ("Bold", 700, "normal"), ("Italic", 400, "italic"))
+# Variables of the surroundings that lead to what a run has put aside: the configuration of its fonts, and its folder.
+OF_A_RUN = ("FONTCONFIG_FILE", "TMPDIR")
 # The faces of names on labels: by the name that a label calls them, their package and file. Each is a family of one face for the engine.
 DISPLAY = {
     "label serif": ("fontpkg_dm_serif_display", "DMSerifDisplay-Regular.ttf"),
@@ -59,7 +61,7 @@ def only_our_fonts(folder: Path) -> Iterator[None]:
     config = folder / "fonts.conf"
     folders = "".join(f"<dir>{path}</dir>" for path in font_folders())
     config.write_text(f"<?xml version='1.0'?><fontconfig>{folders}<cachedir>{folder}</cachedir></fontconfig>", encoding="utf-8")
-    ours = {"FONTCONFIG_FILE": str(config), "TMPDIR": str(folder)}
+    ours = dict(zip(OF_A_RUN, (str(config), str(folder)), strict=True))
     before, aside = {name: os.environ.get(name) for name in ours}, tempfile.tempdir
     os.environ.update(ours)
     tempfile.tempdir = str(folder)

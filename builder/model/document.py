@@ -15,6 +15,10 @@ class Folder(StrEnum):
     PRINT = "print"
 
 
+# The pages that a site has in any case, by their addresses: home, all classes, all dates, ways of teaching, how to visit, pictures.
+SITE_PAGES = ("index", "classes", "dates", "ways-of-teaching", "visit", "gallery")
+
+
 @dataclass(frozen=True)
 class JoinedSheet:
     """A sheet that is joined to others, by its place.

@@ -18,6 +18,7 @@ from multiprocessing.connection import Connection, wait
 from multiprocessing.process import BaseProcess
 from pathlib import Path
 
+from builder.fonts.files import OF_A_RUN
 from builder.model.document import Document
 from builder.press.kept import PressedSheet
 from builder.press.sheets import Engine
@@ -37,7 +38,7 @@ def process_of(start: str, target: Callable[..., None], *args: object, daemon: b
 
 def of_this_run() -> dict[str, str]:
     """Return where this run has its fonts and what it puts aside, which a process that was started before it does not know."""
-    return {name: os.environ[name] for name in ("FONTCONFIG_FILE", "TMPDIR") if name in os.environ}
+    return {name: os.environ[name] for name in OF_A_RUN if name in os.environ}
 
 
 def keep_pressing(start: str, documents: Connection, studio_folder: Path, layout_folders: tuple[Path, ...]) -> None:

@@ -9,6 +9,7 @@ from html import escape
 from itertools import groupby
 from urllib.parse import quote
 
+from builder.compose.frames import PLAIN_STYLES
 from builder.compose.on_demand import Entry
 from builder.model.document import Document
 from builder.model.place import Place
@@ -44,13 +45,10 @@ def overview(built: Built) -> str:
     lists = "".join(_list_of(built, key, list(entries)) for key, entries in groups)
     name = escape(built.name or built.folder.name)
     html = (
-        f'<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><title>Preview of {name}</title>{_styles(SCREEN)}</head>'
+        f'<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><title>Preview of {name}</title>{_styles(PLAIN_STYLES)}</head>'
         f"<body><main><h1>{name}</h1>{lists or '<p>There is nothing to show yet.</p>'}</main></body></html>"
     )
     return _with_head(html, built, "", built.passages, frozenset(), "", (), paper=False)
-
-
-SCREEN = ("tokens.css", "words.css", "screen.css")
 
 
 def _list_of(built: Built, class_key: str, entries: Sequence[Entry]) -> str:

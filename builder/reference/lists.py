@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from itertools import islice
 
 from builder.finding_kinds import finding_kinds
+from builder.list_names import ListName
 from builder.model.drawing import Drawing
 from builder.model.recipe.container import Container
 from builder.model.recipe.quantity import Length
@@ -39,7 +40,7 @@ class Shown:
     studio: Studio | None = None
 
 
-def list_of(what: str, shown: Shown, like: str = "") -> Listing:
+def list_of(what: ListName, shown: Shown, like: str = "") -> Listing:
     """Make a list; `like` keeps the rows with these words in them."""
     headings, rows = LISTINGS[what]
     words = fold(like).split()
@@ -140,20 +141,20 @@ def _figures(shown: Shown) -> Iterator[tuple[str, ...]]:
         yield name, value_of(figure), figure.known.value
 
 
-LISTINGS: Mapping[str, tuple[tuple[str, ...], Callable[[Shown], Rows]]] = {
-    "kinds": (("kind of product", "goes", "lye", "contents by"), _kinds),
-    "containers": (("container", "holds", "shape", "usually filled with"), _containers),
-    "ingredients": (("ingredient", "kind", "also called"), _ingredients),
-    "oils": (("essential oil, for `oil:` of a card",), _oils),
-    "sheets": (("label sheet", "paper", "labels", "each"), _sheets),
-    "cautions": (("in a lesson", "what"), _cautions),
-    "passages": (("in a lesson", "begins"), _passages),
-    "drawings": (("in a lesson", "shows", "would fit at"), _drawings),
-    "recipes": (("recipe", "name", "kind"), _recipes),
-    "classes": (("class", "title", "dates"), _classes),
-    "findings": (("finding", "is a", "means"), _findings),
-    "terms": (("word", "also called"), _terms),
-    "layouts": (("template or style", "blocks", "lays out, or takes"), lambda _: layout_rows()),
-    "tokens": (("token", "by day", "by night"), lambda _: token_rows()),
-    "figures": (("figure", "value", "known"), _figures),
+LISTINGS: Mapping[ListName, tuple[tuple[str, ...], Callable[[Shown], Rows]]] = {
+    ListName.KINDS: (("kind of product", "goes", "lye", "contents by"), _kinds),
+    ListName.CONTAINERS: (("container", "holds", "shape", "usually filled with"), _containers),
+    ListName.INGREDIENTS: (("ingredient", "kind", "also called"), _ingredients),
+    ListName.OILS: (("essential oil, for `oil:` of a card",), _oils),
+    ListName.SHEETS: (("label sheet", "paper", "labels", "each"), _sheets),
+    ListName.CAUTIONS: (("in a lesson", "what"), _cautions),
+    ListName.PASSAGES: (("in a lesson", "begins"), _passages),
+    ListName.DRAWINGS: (("in a lesson", "shows", "would fit at"), _drawings),
+    ListName.RECIPES: (("recipe", "name", "kind"), _recipes),
+    ListName.CLASSES: (("class", "title", "dates"), _classes),
+    ListName.FINDINGS: (("finding", "is a", "means"), _findings),
+    ListName.TERMS: (("word", "also called"), _terms),
+    ListName.LAYOUTS: (("template or style", "blocks", "lays out, or takes"), lambda _: layout_rows()),
+    ListName.TOKENS: (("token", "by day", "by night"), lambda _: token_rows()),
+    ListName.FIGURES: (("figure", "value", "known"), _figures),
 }

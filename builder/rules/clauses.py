@@ -11,9 +11,10 @@ from functools import cached_property
 
 from builder.model.place import Place
 from builder.model.teaching.prose import Sentence
-from builder.model.teaching.word_pattern import WordPattern, Words, possible_in
+from builder.model.teaching.word_pattern import WordPattern
 from builder.rules.grammar.negation import denies_within, lists_no, negates, scope, without_seeming_ones
 from builder.rules.grammar.orders import begins_order, orders_something
+from builder.rules.grammar.pattern_search import Words, possible_in
 
 _DIVIDES = re.compile(r"[;:!?]|\.\s|\s[-\u2013\u2014]\s(?!(?<=\d...)\d)|\u2014")
 _KEPT_AWAY = re.compile(
@@ -157,7 +158,7 @@ def first_meant(sentence: Sentence, clauses: Iterable[Clause], patterns: tuple[W
     for clause in clauses:
         words = Words(clause.words)
         for pattern in possible_in(patterns, words):
-            for match in pattern.find_all(words):
+            for match in words.find_all(pattern):
                 if stands(clause, match):
                     return sentence.place(*clause.span(match))
     return None

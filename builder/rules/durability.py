@@ -5,7 +5,7 @@ import re
 from builder.model.keeping.durability import Durability
 
 _FRENCH = {"jour": "day", "semaine": "week", "mois": "month", "an": "year"}
-_LENGTH = re.compile(rf"(\d{{1,3}})\s+({'|'.join(('day', 'week', 'month', 'year', *_FRENCH))})s?\b", re.IGNORECASE)
+_LENGTH = re.compile(rf"(\d{{1,3}})\s+({'|'.join((*_FRENCH.values(), *_FRENCH))})s?\b", re.IGNORECASE)
 _FROM_THE_CURE = re.compile("cure|maturation", re.IGNORECASE)
 _DAYS = {"day": 1, "week": 7}
 

@@ -13,6 +13,7 @@ from builder.model.recipe.ingredient import Ingredient
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.prose import Sentence
 from builder.rules.clauses import Clause, clauses_of, explains, stands
+from builder.rules.grammar.verbs import PUTS_IN, verbs_that
 from builder.words.fold import fold
 
 # What a kind of ingredient, or what it counts as, is called beside the word for it.
@@ -41,8 +42,7 @@ _COMMON = (
 
 # An order to put in what follows unless it is cleared away, and what is said of a thing that goes in.
 _PUT_IN = re.compile(
-    r"\b(?:add|beat|blend|bring|combine|cut|dissolve|drip|drop|fold|grate|heat|include|knead|measure|melt|mix|place|pour|press|pump|put|"
-    r"rub|scatter|shake|sieve|sift|spoon|sprinkle|squeeze|stir|take|tip|use|warm|weigh|wet|whisk|work)(?:e?s|\w?ed|\w?ing)?\b"
+    rf"\b(?:{'|'.join(verbs_that(PUTS_IN))}|include|work)(?:e?s|\w?ed|\w?ing)?\b"
     r"|\b(?:first|in|last|lastly|next|now|then) (?:come|goe?)s?\b"
 )
 _CLEARS = re.compile(r"\b(?:bin|clean|clear|dry|empty|pack|rinse|scrape|throw|tidy|wash|wipe)\b")

@@ -9,7 +9,7 @@ from builder.model.teaching.lye_words import LyeWords
 from builder.model.teaching.prose import Sentence
 from builder.model.teaching.word_pattern import WordPattern
 from builder.rules.clauses import clauses_of, explains, is_order
-from builder.rules.spoken import spoken_of
+from builder.rules.grammar.spoken import spoken_of
 
 
 @remembered(1024)

@@ -12,8 +12,8 @@ from builder.model.teaching.flame_words import OVER_HEAT, FlameWords, SpokenOf
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.prose import Sentence
 from builder.rules.clauses import is_order
+from builder.rules.grammar.spoken import spoken_of
 from builder.rules.hazard import HEAT
-from builder.rules.spoken import spoken_of
 
 
 def puts_over_heat(sentences: Iterable[Sentence], flame_words: FlameWords) -> bool:

@@ -6,7 +6,8 @@ Decided: argcomplete. Why: bash, zsh, fish and PowerShell ask the program itself
 import argparse
 from pathlib import Path
 
-from builder.arguments import LISTS, parser_of_all
+from builder.arguments import parser_of_all
+from builder.list_names import ListName
 from builder.tasks.place import classes_in, recipes_in, studio_around
 
 
@@ -40,7 +41,7 @@ def _actions(parser: argparse.ArgumentParser) -> list[argparse.Action]:
 
 def _named(action: argparse.Action, parsed_args: argparse.Namespace, **_: object) -> list[str]:
     if action.dest == "what":
-        return list(LISTS)
+        return list(ListName)
     named = getattr(parsed_args, "studio", None)
     folder = Path(named) if named and Path(named).is_dir() else studio_around(Path.cwd())
     if folder is None:

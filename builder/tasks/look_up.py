@@ -5,11 +5,12 @@ import re
 from pathlib import Path
 
 from builder import pipeline
+from builder.list_names import ListName
 from builder.press.folder import FolderError
 from builder.reference import explain, find_page, finding_names, pages
 from builder.reference.figures import figure_lines, limit_lines
 from builder.reference.layouts import layout_names
-from builder.reference.lists import LISTINGS, Shown, list_of
+from builder.reference.lists import Shown, list_of
 from builder.reference.terms import find_term, terms
 from builder.refusals import CommandError, NotDoneError, no_such
 from builder.tasks.drafts import drawn_on, library_of, studio_in
@@ -74,16 +75,16 @@ def explain_name(options: argparse.Namespace) -> int:
 
 def list_names(options: argparse.Namespace) -> int:
     """List what can be named in a file, with what a studio adds."""
-    what = _ALSO.get(options.what, options.what)
-    if what not in LISTINGS:
-        near = did_you_mean(options.what, LISTINGS) or f" The lists are: {', '.join(LISTINGS)}."
+    what = next((one for one in ListName if one == _ALSO.get(options.what, options.what)), None)
+    if what is None:
+        near = did_you_mean(options.what, ListName) or f" The lists are: {', '.join(ListName)}."
         like = f" `stillroom list ingredients --like {options.what.removesuffix('s')}` looks among ingredients."
         raise CommandError(f'there is no list "{options.what}".{near}{like}')
     if options.studio and not options.studio.is_dir():
         like = f'`stillroom list {options.what} --like "{options.studio}"` looks for these words in the list'
         raise CommandError(f"there is no folder {options.studio}; {like}")
     folder = studio_folder(options.studio) if options.studio else studio_around(Path.cwd())
-    if folder is None and what in ("recipes", "classes"):
+    if folder is None and what in (ListName.RECIPES, ListName.CLASSES):
         folder = studio_folder(None)
     listing = list_of(what, Shown(drawn_on(folder), studio_in(folder) if folder else None), options.like or "")
     if not listing.rows:

@@ -24,7 +24,8 @@ from builder.fonts.typefaces import typefaces_of_labels
 from builder.library import CONTENT
 from builder.model.dates.studio_class import Format
 from builder.model.label.type_height import Statement, rules_for
-from builder.model.recipe.container import Container, ContainerForm, Outside
+from builder.model.recipe.container import Container, Outside
+from builder.model.recipe.container_form import ContainerForm
 from builder.model.recipe.figure import Known
 from builder.model.recipe.quantity import Box, Density, Length, Volume
 from builder.model.recipe.recipe import MeasuredDensity

@@ -10,6 +10,7 @@ import pytest
 from builder.compose.teaching.drawn import figure_html
 from builder.compose.teaching.pieces import TextWriter
 from builder.library import CONTENT
+from builder.list_names import ListName
 from builder.model.drawing import READING
 from builder.model.finding import Finding
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -122,13 +123,13 @@ def test_it_is_proposed_where_words_fit_until_it_is_there() -> None:
     for drawing in DRAWINGS.values():
         for fits in drawing.fits:
             assert len(fits) > 1, (drawing.name, fits)
-    rows = {row[0]: row[2] for row in list_of("drawings", Shown(drawn_on(EXAMPLE), studio)).rows}
+    rows = {row[0]: row[2] for row in list_of(ListName.DRAWINGS, Shown(drawn_on(EXAMPLE), studio)).rows}
     lesson = "classes/bath-tea-and-lip-balm/lesson.md"
     lines = Path(EXAMPLE, lesson).read_text().splitlines()
     (step,) = [
         place for place, line in enumerate(lines, 1) if line.endswith("Put a small dry cup on the pocket scale, and set the scale to zero.")
     ]
-    assert f"{lesson}:{step}" in list_of("drawings", Shown(drawn_on(EXAMPLE), studio), "tared jug").rows[0][2]
+    assert f"{lesson}:{step}" in list_of(ListName.DRAWINGS, Shown(drawn_on(EXAMPLE), studio), "tared jug").rows[0][2]
     assert rows["{drawing: lye into water}"] == ""  # It stands in every part that puts lye into water.
     assert len(rows) == len(DRAWINGS)
 

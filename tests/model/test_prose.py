@@ -6,8 +6,9 @@ import pytest
 
 from builder.model.place import Place
 from builder.model.teaching.prose import RunningText, Sentence, sentences_of
-from builder.model.teaching.word_pattern import PatternError, Words, compile_pattern
 from builder.rules.clauses import clauses_of, is_order, stands
+from builder.rules.grammar.pattern_search import Words
+from builder.rules.grammar.patterns import PatternError, compile_pattern
 
 
 def sentences(text: str, line: int = 1) -> tuple[Sentence, ...]:
@@ -96,9 +97,9 @@ def test_what_is_not_meant(text: str) -> None:
 
 def test_a_pattern_of_words() -> None:
     pattern = compile_pattern("<pour> ... <water> onto lye", {"pour": ("pour~", "tip~"), "water": ("water", "goat milk")})
-    assert pattern.search(Words("Tipping the cold goat-milk onto the lye"))
-    assert not pattern.search(Words("Pour the lye into the water"))
-    assert not pattern.search(Words("Pour one two three four five six seven water onto lye"))
+    assert Words("Tipping the cold goat-milk onto the lye").search(pattern)
+    assert not Words("Pour the lye into the water").search(pattern)
+    assert not Words("Pour one two three four five six seven water onto lye").search(pattern)
     with pytest.raises(PatternError):
         compile_pattern("<nobody>", {})
 

@@ -26,7 +26,8 @@ from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
 from builder.model.label.label_sheet import LabelSheet, LabelWishes
 from builder.model.label.typeface import MeasuredOn
-from builder.model.recipe.container import Container, ContainerForm
+from builder.model.recipe.container import Container
+from builder.model.recipe.container_form import ContainerForm
 from builder.model.recipe.quantity import Length
 from builder.press.kept import PressedSheet
 from builder.press.sheets import Engine

@@ -6,8 +6,8 @@ from pathlib import Path
 import pytest
 
 from builder import cli
-from builder.arguments import LISTS
 from builder.finding_kinds import finding_kinds
+from builder.list_names import ListName
 from builder.reference.figures import figure_lines
 from builder.reference.lists import LISTINGS
 from builder.reference.terms import Term, find_term, terms
@@ -31,11 +31,11 @@ def listed(capsys: pytest.CaptureFixture[str], *words: str) -> str:
 
 
 def test_every_list_that_is_told_of_exists() -> None:
-    assert set(LISTS) == set(LISTINGS)
+    assert set(ListName) == set(LISTINGS)
 
 
 # By default each fourth list.
-@pytest.mark.parametrize("what", [pytest.param(what, marks=pytest.mark.long if number % 4 else ()) for number, what in enumerate(LISTS)])
+@pytest.mark.parametrize("what", [pytest.param(what, marks=pytest.mark.long if number % 4 else ()) for number, what in enumerate(ListName)])
 def test_each_fits_eighty_columns_and_says_something(what: str, studio: Path, capsys: pytest.CaptureFixture[str]) -> None:
     lines = listed(capsys, what, str(studio)).splitlines()
     assert len(lines) >= 2

@@ -15,9 +15,9 @@ from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, FindingKind
 from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.teaching.claim import Claim, ClaimRules
-from builder.model.teaching.word_pattern import PatternIndex, Words, any_in
 from builder.rules.basis import basis
 from builder.rules.clauses import Clause, clauses_of, stands
+from builder.rules.grammar.pattern_search import PatternIndex, Words, any_in
 
 Met = tuple[Claim, Clause, re.Match[str]]
 _QUOTED = re.compile(r"[\"\u201c\u201d\u201e][^\"\u201c\u201d\u201e]*[\"\u201c\u201d]")
@@ -64,7 +64,7 @@ def _met(claim: Claim, clauses: list[tuple[Clause, Words]], *, without_quotes: b
     for clause, words in clauses:
         quoted = [one.span() for one in _QUOTED.finditer(clause.words)] if without_quotes else []
         for pattern in claim.says:
-            for match in pattern.find_all(words):
+            for match in words.find_all(pattern):
                 in_quotes = any(begin <= match.start() and match.end() <= end for begin, end in quoted)
                 if not in_quotes and stands(clause, match, says_no_itself=claim.says_no_itself):
                     yield clause, match

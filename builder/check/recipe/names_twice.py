@@ -3,12 +3,13 @@
 from collections.abc import Iterator
 
 from builder.check.rule import STUDIO, rule_on
+from builder.model.document import SITE_PAGES
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.studio import Studio
 
 ADDRESS_TAKEN = FindingKind("address-taken", STOP, "Two documents would be written to the same address, and one would overwrite the other.")
-TAKEN = ("index", "classes", "dates", "ways-of-teaching", "visit", "gallery", "find", "404", "pictures", "styles")
+TAKEN = (*SITE_PAGES, "find", "404", "pictures", "styles")
 
 
 @rule_on(STUDIO, ADDRESS_TAKEN)

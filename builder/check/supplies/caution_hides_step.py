@@ -14,15 +14,11 @@ from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.place import NOWHERE
 from builder.model.studio import Studio
 from builder.model.teaching.prose import Sentence, sentences_of, value_as_text
+from builder.rules.grammar.verbs import MAKES, verbs_that
 from builder.rules.hands.actions import actions_in
 
-# Work on what is made (common practice, no source); who puts on goggles, airs the room or keeps something away makes nothing.
-_MAKING = frozenset(
-    {
-        "add", "beat", "blend", "boil", "cook", "cut", "dissolve", "fill", "heat", "measure", "melt", "mix", "pour", "put", "scoop",
-        "sprinkle", "stir", "tip", "warm", "weigh", "whisk",
-    }
-)  # fmt: skip
+# Work on what is made: who puts on goggles, airs the room or keeps something away makes nothing.
+_MAKING = frozenset(verbs_that(MAKES))
 _NUMBERED = re.compile(r"(?:^|(?<=[.!?;:])\s+)(?:step\s+)?\(?\d{1,2}[.):]\s+(?=[A-Z])", re.IGNORECASE)
 _FIRST = re.compile(r"\bfirst(?:ly)?\b", re.IGNORECASE)
 _THEN = re.compile(r"\b(?:then|next|after that|afterwards|second(?:ly)?)\b", re.IGNORECASE)

@@ -21,13 +21,15 @@ from builder.rules.clauses import clauses_of, stands
 from builder.rules.part_recipe import recipe_of
 from builder.words.fold import fold
 from builder.words.plain_number import plain_number
+from builder.words.scent import plain_scent
 
 _TYPED = re.compile(
     r"(?<![\w.,])(?P<low>\d+(?:\.\d+)?)(?:\s*(?:to|-|\u2013|or)\s*(?P<high>\d+(?:\.\d+)?))?\s*"
-    r"(?P<unit>drops?|%|percent|per cent|grams?|g|oz|ounces?)(?!\w)\s+(?:of\s+)?(?:the\s+|your\s+|each\s+)?(?P<of>[a-z][^,.;:()]*)",
+    r"(?:(?P<drop>drops?)|(?P<share>%|percent|per cent)|(?P<g>grams?|g)|(?P<oz>oz|ounces?))(?!\w)"
+    r"\s+(?:of\s+)?(?:the\s+|your\s+|each\s+)?(?P<of>[a-z][^,.;:()]*)",
     re.IGNORECASE,
 )
-_OF_A_KIND = (" essential oil", " fragrance oil", " oil")
+_UNITS = {"drop": "drops", "share": "%", "g": "g", "oz": "oz"}
 _HUNDRED = 100
 
 
@@ -65,20 +67,19 @@ def _typed_in(sentence: Sentence) -> Iterator[re.Match[str]]:
 
 
 def _compare(sentence: Sentence, match: re.Match[str], batches: list[WorkedBatch], class_key: str) -> Iterator[Finding]:
-    typed, unit = Fraction(match["high"] or match["low"]), match["unit"].casefold()
+    typed, unit = Fraction(match["high"] or match["low"]), next(unit for group, unit in _UNITS.items() if match[group])
     place, about = sentence.place(match.start(), match.end()), frozenset({WholeClass(class_key)})
     written = " ".join(match[0].split())
     for name, most in _most(match["of"], unit, batches):
         if typed > most:
             number = plain_number(most)
-            wrong = f'"{written}": a portion may take at most {number} {"drops" if unit.startswith("drop") else "%"} of {name}.'
+            wrong = f'"{written}": a portion may take at most {number} {unit} of {name}.'
             yield stop("amount-typed-too-high", place, wrong, f"Write {{{fold(name)}}} in braces, or no more than {number}.", about=about)
         return
     known = list(_worked_out(match["of"], unit, batches))
     if known and not any(_agrees(match[end], value) for _, value in known for end in ("low", "high") if match[end]):
         name, value = known[0]
-        sign = "%" if unit in ("%", "percent", "per cent") else "oz" if unit.startswith("o") else "g"
-        wrong = f'"{written}": what is worked out for {name} is {plain_number(value)} {sign}, and changes with the people who come.'
+        wrong = f'"{written}": what is worked out for {name} is {plain_number(value)} {unit}, and changes with the people who come.'
         yield caution("amount-typed-differs", place, wrong, f"Write {{{fold(name)}}} in braces in place of the number.", about=about)
 
 
@@ -88,25 +89,24 @@ def _most(said: str, unit: str, batches: Iterable[WorkedBatch]) -> Iterator[tupl
     for batch in batches:
         for dose in (dose for filling in batch.fillings for dose in filling.doses):
             for one in dose.each:
-                most = Fraction(one.drops or 0) if unit.startswith("drop") else dose.share * _HUNDRED
-                if _means(said, one.option) and unit in ("drop", "drops", "%", "percent", "per cent") and (one.drop or "%" in unit):
+                most = Fraction(one.drops or 0) if unit == "drops" else dose.share * _HUNDRED
+                if _means(said, one.option) and (unit == "%" or (unit == "drops" and one.drop)):
                     found[one.option] = max(found.get(one.option, Fraction(0)), most)
     yield from found.items()
 
 
 def _worked_out(said: str, unit: str, batches: Iterable[WorkedBatch]) -> Iterator[tuple[str, Fraction]]:
     for batch in batches:
-        if unit in ("%", "percent", "per cent"):
+        if unit == "%":
             oils = sum((line.share for line in batch.lines if line.ingredient.counts_as.is_oil), Fraction(0))
             for line in (line for line in batch.lines if _means(said, line.ingredient.name)):
                 yield line.ingredient.name, line.share * _HUNDRED
                 if oils:
                     yield line.ingredient.name, line.share / oils * _HUNDRED
-        elif not unit.startswith("drop"):
-            wanted = "oz" if unit.startswith("o") else "g"
+        elif unit != "drops":
             for column in batch.columns:
                 for w in column.weighed:
-                    if column.unit == wanted and _means(said, w.line.ingredient.name):
+                    if column.unit == unit and _means(said, w.line.ingredient.name):
                         yield w.line.ingredient.name, w.mass.grams / w.scale.grams_per_unit
 
 
@@ -118,5 +118,4 @@ def _agrees(typed: str, value: Fraction) -> bool:
 def _means(said: str, name: str) -> bool:
     """Tell whether words begin with a name, or with the name without what kind of oil it is."""
     words, whole = fold(said), fold(name)
-    short = next((whole.removesuffix(kind) for kind in _OF_A_KIND if whole.endswith(kind)), whole)
-    return any(words == one or words.startswith(f"{one} ") for one in (whole, short))
+    return any(words == one or words.startswith(f"{one} ") for one in (whole, plain_scent(whole)))

@@ -27,10 +27,10 @@ from builder.model.teaching.lesson import Part
 from builder.rules.basis import basis_of
 from builder.rules.clauses import is_order
 from builder.rules.degrees import degrees_in
+from builder.rules.grammar.spoken import spoken_of
 from builder.rules.hands.alcohol import takes_alcohol
 from builder.rules.naming import IngredientNamed, PhaseNamed, meaning_of, options_of
 from builder.rules.part_recipe import parts_with_recipes
-from builder.rules.spoken import spoken_of
 from builder.words.plain_number import plain_number
 
 # What "alcohol" means where nothing else is said: ethanol burns from nearly as low on.

@@ -22,8 +22,8 @@ from builder.model.studio import Studio
 from builder.model.subject import Subject, WholeClass
 from builder.model.teaching.lesson import Block, Part, Prose, Steps
 from builder.model.teaching.prose import Sentence, sentences_of, value_as_text
-from builder.model.teaching.word_pattern import Words
 from builder.rules.fizz import carbonate
+from builder.rules.grammar.pattern_search import Words
 from builder.rules.part_recipe import recipe_of
 
 _OF_ANIMALS = ("honey", "beeswax", "lanolin", "goat milk", "cow milk", "silk", "tallow", "lard", "wool", "carmine", "shellac")

@@ -18,13 +18,13 @@ from builder.model.teaching.prose import Sentence
 from builder.rules.clauses import orders
 from builder.words.plain_number import plain_number
 
+_ITS_NAME, _ITS_UNIT = r"(?P<vessel>moulds?|molds?|pots?|bowls?|pans?)\b", r"(?P<unit>L|litres?|liters?|mL)\b"
 _VESSEL = re.compile(
-    r"\b(?P<vessel>moulds?|molds?|pots?|bowls?|pans?)\b(?:(?!\bmark\b)[^.;\d]){0,60}?(?P<number>\d+(?:\.\d+)?)\s*(?P<unit>L|litres?|liters?|mL)\b",
+    rf"\b{_ITS_NAME}(?:(?!\bmark\b)[^.;\d]){{0,60}}?(?P<number>\d+(?:\.\d+)?)\s*{_ITS_UNIT}",
     re.IGNORECASE,
 )
 _FIRST_ITS_SIZE = re.compile(
-    r"(?<![\d.])(?P<number>\d+(?:\.\d+)?)[\s-]?(?P<unit>L|litres?|liters?|mL)\b(?:[\s-](?!of\b|in\b|into\b|for\b|to\b)\w+){0,2}[\s-]"
-    r"(?P<vessel>moulds?|molds?|pots?|bowls?|pans?)\b",
+    rf"(?<![\d.])(?P<number>\d+(?:\.\d+)?)[\s-]?{_ITS_UNIT}(?:[\s-](?!of\b|in\b|into\b|for\b|to\b)\w+){{0,2}}[\s-]{_ITS_NAME}",
     re.IGNORECASE,
 )
 _ONE_POT = ("pot", "bowl", "pan")

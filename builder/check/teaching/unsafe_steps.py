@@ -18,10 +18,11 @@ from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.remembered import remembered
 from builder.model.studio import Studio
 from builder.model.teaching.unsafe_step import UnsafeStep
-from builder.model.teaching.word_pattern import PatternIndex, WordPattern, Words, any_in
+from builder.model.teaching.word_pattern import WordPattern
 from builder.rules.basis import basis
 from builder.rules.clauses import Clause, clauses_of, explains, is_order, stands
 from builder.rules.grammar.passive import as_order
+from builder.rules.grammar.pattern_search import PatternIndex, Words, any_in
 
 # Where in a sentence something begins and ends.
 Met = tuple[int, int]
@@ -104,7 +105,7 @@ def _as_orders(clauses: tuple[Clause, ...]) -> Iterator[Clause]:
 def _met(clauses: list[tuple[Clause, Words]], patterns: tuple[WordPattern, ...], danger: UnsafeStep) -> Iterator[Met]:
     for clause, words in clauses:
         for pattern in patterns:
-            for match in pattern.find_all(words):
+            for match in words.find_all(pattern):
                 if stands(clause, match, says_no_itself=danger.says_no_itself):
                     yield clause.span(match)
 

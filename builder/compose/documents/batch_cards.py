@@ -11,13 +11,13 @@ from builder.compose.document_kind import Composed, ToPrint
 from builder.compose.edition import Edition
 from builder.compose.for_staff.weighings import view_pot
 from builder.compose.frames import frame
-from builder.compose.recipe.pot_words import POT_WORDS
 from builder.compose.teaching.class_plans import when
 from builder.compose.teaching.supervision_words import group_word, people_of
 from builder.compose.views.bench_cards import BatchCard, BatchCardsView
 from builder.compose.views.for_staff import PotView
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.jar import Pot
+from builder.rules.pot_words import POT_WORDS
 from builder.words.say import say, say_count
 
 ON_A_PAGE = 2  # at the least

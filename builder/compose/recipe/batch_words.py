@@ -11,7 +11,6 @@ from builder.compose.lye.soap_words import soap_facts
 from builder.compose.punctuation import labelled
 from builder.compose.recipe.ingredient_tables import staff_table
 from builder.compose.recipe.portion_words import container_name, containers_of, left_over, read_both_ways
-from builder.compose.recipe.pot_words import POT_WORDS
 from builder.compose.recipe.sums import view_sums
 from builder.compose.recipe.wording import grams, listed, within
 from builder.compose.views.teacher import BatchView, Fact, ProductBatches, SumsView
@@ -21,6 +20,7 @@ from builder.model.recipe.size import PeopleSize
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan, Containers, MadeProduct, PlannedBatch
+from builder.rules.pot_words import POT_WORDS
 from builder.words.say import say, say_count
 
 

@@ -3,7 +3,6 @@
 from collections.abc import Iterable, Iterator
 
 from builder.compose.punctuation import labelled
-from builder.compose.recipe.pot_words import POT_WORDS
 from builder.compose.recipe.wording import NBSP, grams, listed, sentence, shortest, within
 from builder.compose.teaching.supervision_words import group_word, numbers, place_kind
 from builder.compose.views.running import CupRow
@@ -12,6 +11,7 @@ from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.pot_for import PotFor
 from builder.model.teaching.weighing_plan import FoundAs, Weigher, WeighingTask
+from builder.rules.pot_words import POT_WORDS
 from builder.words.say import message, say, say_count
 
 AT_THE_BENCH = {

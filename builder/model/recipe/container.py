@@ -1,9 +1,9 @@
 """A container by its generic size: a capacity is a volume, never a weight."""
 
 from dataclasses import dataclass, field
-from enum import StrEnum
 
 from builder.model.place import NOWHERE, Place
+from builder.model.recipe.container_form import ContainerForm
 from builder.model.recipe.figure import Known, Source
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Box, Length, Mass, Share, Volume
@@ -26,17 +26,6 @@ class Outside:
 
 
 NOT_MEASURED = Outside()
-
-
-class ContainerForm(StrEnum):
-    """What a container is to a label: round with a label around it, with a lid that bears one, flat, or the mould of a bar or a loaf."""
-
-    CYLINDER = "cylinder"
-    TUBE = "tube"
-    ROUND_LID = "round lid"
-    BAG = "bag"
-    CAVITY = "cavity"
-    RECTANGLE = "rectangle"
 
 
 @dataclass(frozen=True)

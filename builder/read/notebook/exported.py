@@ -9,8 +9,8 @@ import csv
 import io
 
 from builder.read.notebook.table import NotebookError, Table, without_empty
+from builder.read.text.tables import BETWEEN_CELLS
 
-_SIGNS = ("\t", ";", ",")
 _OLD_WORKBOOK = b"\xd0\xcf\x11\xe0"  # The first bytes of a compound file, [MS-CFB] 2.2.
 _UTF_16 = {codecs.BOM_UTF16_LE: "utf-16", codecs.BOM_UTF16_BE: "utf-16"}
 
@@ -24,7 +24,9 @@ def read_exported(data: bytes) -> Table:
     told = head.strip().removeprefix("sep=") if head.strip().startswith("sep=") else ""
     if told or head.strip() == "sep=":
         return Table(_parted(f"\n{rest}", told or "\t"))
-    return Table(max((_parted(text, sign) for sign in _SIGNS), key=lambda lines: sum(sum(map(bool, cells)) > 1 for _, cells in lines)))
+    return Table(
+        max((_parted(text, sign) for sign in BETWEEN_CELLS), key=lambda lines: sum(sum(map(bool, cells)) > 1 for _, cells in lines))
+    )
 
 
 def _parted(text: str, sign: str) -> tuple[tuple[int, tuple[str, ...]], ...]:

@@ -14,7 +14,8 @@ from builder.model.finding import Finding, stop
 from builder.model.place import Name, Place
 from builder.model.roster.roster import UnreadCell
 from builder.read.notebook.table import Unclear
-from builder.read.roster.exported import SIGNS, cells_of, says_nothing, sign_between
+from builder.read.roster.exported import cells_of, says_nothing, sign_between
+from builder.read.text.tables import BETWEEN_CELLS
 
 _MOST_LINES_OF_A_CELL = 20
 _Numbered = tuple[int, str]
@@ -54,7 +55,7 @@ def _from_the_head(written: Sequence[_Numbered]) -> Sequence[_Numbered]:
     for at in begins:
         if sign_between(written[at][1]):
             return written[at:]
-        if any(sum(map(bool, map(str.strip, _cells_or_none(written[at][1], sign) or ()))) > 1 for sign in SIGNS):
+        if any(sum(map(bool, map(str.strip, _cells_or_none(written[at][1], sign) or ()))) > 1 for sign in BETWEEN_CELLS):
             break
     return written[begins[0] :] if begins else []
 

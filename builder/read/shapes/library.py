@@ -4,7 +4,7 @@ from typing import Annotated, Self
 
 from pydantic import ValidationInfo, model_validator
 
-from builder.model.recipe.container import ContainerForm
+from builder.model.recipe.container_form import ContainerForm
 from builder.model.recipe.product import Contact, DeclaredBy
 from builder.model.recipe.recipe import USED_ON
 from builder.model.teaching.caution import SIGNALS

@@ -5,12 +5,13 @@ from builder.model.teaching.claim import Claim, ClaimRules
 from builder.model.teaching.flame_words import SpokenOf
 from builder.model.teaching.lye_words import HandledWords
 from builder.model.teaching.unsafe_step import UnsafeStep
-from builder.model.teaching.word_pattern import Groups, WordPattern, compile_patterns
+from builder.model.teaching.word_pattern import WordPattern
 from builder.read.known import Known
 from builder.read.shapes.prose_tables import ClaimShape, FlameWordsShape, LyeWordsShape, UnsafeStepShape
 from builder.read.shapes.shape import Shape
 from builder.read.yaml.fit import fit_each
 from builder.read.yaml.placed_yaml import PlacedYaml
+from builder.rules.grammar.patterns import Groups, compile_patterns
 from builder.words.fold import fold
 
 ABOUT_CLAIMS = "<claim talk>"

@@ -16,6 +16,8 @@ from builder.read.values.values import find_product
 
 FINDS = (FindingKind("limit-row-wrong", STOP, "A row of a table cannot be read, so that its limit would not hold."),)
 
+# What may stand between the cells of a table that a program exports, the one that tells most first.
+BETWEEN_CELLS = ("\t", ";", ",")
 T = TypeVar("T")
 Row = dict[str, str]
 

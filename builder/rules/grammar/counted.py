@@ -7,19 +7,10 @@ done to. Why: one order too few is a shorter report, one too many is a false ala
 import re
 from collections.abc import Iterator
 
-from builder.rules.grammar.orders import ADVERB, PEOPLE, VERBS
+from builder.rules.grammar.orders import ADVERB, PEOPLE
+from builder.rules.grammar.verbs import NOUN_TOO, VERBS, verbs_that
 
-_NOUN_TOO = re.compile(
-    r"(?:bag|bake|balance|bend|bottle|break|brush|burn|cap|chill|clamp|clean|clear|clip|coat|collect|cook|cool|"
-    r"count|cover|cream|cut|dip|dose|drain|draw|dress|drink|drip|drop|dry|dust|empty|feed|fill|filter|finish|"
-    r"fit|foam|funnel|froth|gift|grease|grind|hand|heat|heap|hold|label|ladle|lather|lay|lift|light|line|look|"
-    r"loosen|lower|mark|mask|massage|measure|melt|mist|mix|mold|mould|move|note|open|pack|paint|paste|pat|pick|"
-    r"pile|place|plug|polish|pop|press|pulse|pump|record|rest|roll|rub|run|scent|scrub|seal|see|separate|set|"
-    r"shape|shake|slice|smooth|smell|soak|sort|space|spin|splash|split|spoon|spray|spread|stand|start|steam|stick|"
-    r"stop|store|stretch|tap|taste|tear|test|thin|tie|top|touch|treat|trim|try|turn|twist|use|wait|walk|warm|"
-    r"wash|watch|wear|wet|whip|whisk|wrap)",
-    re.IGNORECASE,
-)
+_NOUN_TOO = frozenset(verbs_that(NOUN_TOO))
 _NOTHING_DONE = frozenset({"avoid", "do", "enjoy", "ensure", "remember", "see"})
 _TO_SOMETHING = re.compile(
     r"\s+(?:(?:in|on|off|up|down|out|aside|away|over)\s+)?(?:the|an?|it|them|each|every|your|its|their|his|her|one|two|three|all|both|this|"
@@ -47,6 +38,6 @@ def orders_in(words: str) -> Iterator[re.Match[str]]:
         is_first = found["first"] is not None
         if (is_first and subject) or verb in _NOTHING_DONE or (_OR.search(found["lead"]) and not is_first):
             continue
-        alone = _NOUN_TOO.fullmatch(verb) is not None and (not is_first or words.startswith(",", found.end()))
+        alone = verb in _NOUN_TOO and (not is_first or words.startswith(",", found.end()))
         if not alone or _TO_SOMETHING.match(words, found.end()):
             yield found

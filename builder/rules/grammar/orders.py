@@ -3,25 +3,8 @@
 import re
 from functools import lru_cache
 
-VERBS = (
-    "add|apply|arrange|ask|attach|avoid|bag|bake|balance|beat|begin|bend|blend|bless|blot|blow|boil|bottle|break|"
-    "breathe|bring|brush|build|burn|bury|buy|calm|cap|carry|check|chill|choose|chop|chuck|clamp|clean|clear|clip|close|coat|"
-    "collect|combine|come|cook|cool|count|cover|crumble|crush|cure|cut|dab|dampen|decant|decorate|defrost|dig|dilute|dip|"
-    "disinfect|dissolve|divide|do|dose|dot|drain|drape|draw|dress|drink|drip|drizzle|drop|dry|dump|dust|"
-    "eat|empty|enjoy|ensure|eyeball|feed|feel|fetch|fill|filter|find|finish|fit|flush|foam|fold|follow|freeze|"
-    "froth|funnel|gargle|gather|get|gift|give|go|grate|grease|grind|guess|hammer|hand|handle|hang|heap|"
-    "heat|help|hide|hold|immerse|increase|infuse|inhale|insert|invert|join|keep|knead|knock|label|ladle|lather|lay|lean|leave|"
-    "let|lick|lift|light|line|lock|look|loosen|lower|make|mark|mask|massage|measure|melt|microwave|mist|mix|"
-    "moisten|mold|mop|mould|move|nibble|note|open|pack|paint|pass|paste|pat|peel|pick|pierce|pile|place|plug|polish|pop|"
-    "pour|prepare|press|prick|pull|pulse|pump|push|put|raise|reach|read|record|refill|reheat|remember|remove|"
-    "repeat|replace|rest|rinse|roll|rotate|rub|run|sanitise|sanitize|save|scatter|scent|scoop|scrape|screw|"
-    "scrub|seal|see|sell|send|separate|serve|set|shake|shape|sharpen|shut|sieve|sift|simmer|sip|sit|skip|"
-    "slice|slide|slosh|smell|smooth|sniff|soak|soften|spin|splash|split|spoon|spray|spread|spritz|sprinkle|squeeze|squirt|"
-    "stand|start|stay|steam|steep|sterilise|sterilize|stick|stir|stop|store|strain|stretch|substitute|suck|suspend|"
-    "swab|swallow|swap|sweep|swill|swirl|swish|switch|take|tap|tare|taste|tear|tell|test|thaw|thicken|thin|throw|tie|tilt|"
-    "tip|tongue|top|top-up|touch|transfer|treat|trickle|trim|try|tuck|turn|twist|undo|unmold|unmould|"
-    "unplug|unscrew|unwrap|use|wait|walk|warm|wash|watch|wear|weigh|wet|whip|whisk|wipe|wrap|write|zap"
-)
+from builder.rules.grammar.verbs import VERBS
+
 # Each word in one way and at most eight of them: what nobody writes takes no longer to read.
 ADVERB = (
     r"(?:(?:then|now|next|first|second|third|and|or|also|just|please|always|once|again|well|so|instead|afterwards?|later|meanwhile|"

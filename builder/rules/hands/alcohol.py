@@ -12,10 +12,10 @@ from builder.model.hazard import Hazard
 from builder.model.remembered import remembered
 from builder.model.teaching.flame_words import ALCOHOL, FlameWords, SpokenOf
 from builder.model.teaching.prose import Sentence
-from builder.model.teaching.word_pattern import Words, any_in
 from builder.rules.clauses import is_order
 from builder.rules.grammar.passive import as_order
-from builder.rules.spoken import spoken_of
+from builder.rules.grammar.pattern_search import Words, any_in
+from builder.rules.grammar.spoken import spoken_of
 
 
 def vapour_said(sentences: Iterable[Sentence], flame_words: FlameWords) -> tuple[Hazard, ...]:

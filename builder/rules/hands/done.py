@@ -8,12 +8,11 @@ import re
 
 from builder.model.teaching.lesson import Part, Who
 from builder.rules.clauses import is_bare_order
+from builder.rules.grammar.verbs import BY_HAND, verbs_that
 
-# Ordinary English (common practice, no source).
 _HANDS = re.compile(
-    r"\b(?:add|blend|break|bring out|carry|clean|cook|cover|crumble|cut|dissolve|drain|empty|fill|fold|grate|heat|knead|ladle|lift|loosen|"
-    r"melt|mix|mould|mold|move|peel|pour|press|reheat|rinse|scoop|scrape|set|slice|spoon|squeeze|stir|strain|thin|tip|turn|uncover|"
-    r"unmould|unmold|warm|wash|weigh|whisk|wipe)\b|\bput\b(?!\W+(?:on\W+)?(?:\w+\W+){0,2}(?:goggles|gloves|aprons?|masks?|gear)\b)",
+    rf"\b(?:{'|'.join(verbs_that(BY_HAND))}|bring out|uncover)\b"
+    r"|\bput\b(?!\W+(?:on\W+)?(?:\w+\W+){0,2}(?:goggles|gloves|aprons?|masks?|gear)\b)",
     re.IGNORECASE,
 )
 

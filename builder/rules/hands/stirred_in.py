@@ -15,11 +15,11 @@ from builder.model.teaching.lesson import Part
 from builder.model.teaching.prose import Sentence
 from builder.rules.clauses import clauses_of, explains, matches_in, stands
 from builder.rules.degrees import all_degrees_in, degrees_meant
+from builder.rules.grammar.verbs import STIRS_IN, verbs_that
 
 # Ordinary English (common practice, no source). The last verb before a thing tells whether it goes in.
 _VERB = re.compile(
-    r"\b(?:(?P<puts>add|beat|blend|combine|dissolve|drip|drop|fold|heat|melt|"
-    r"mix|pour|pump|put(?! on)|spoon|squeeze|stir|tip|warm|whisk|work)"
+    rf"\b(?:(?P<puts>{'|'.join(verbs_that(STIRS_IN))}|put(?! on)|work)"
     r"|bring|choose|fetch|hand|lay|look|measure|open|read|set|show|take|talk|tell|weigh)(?:e?s|\w?ed|\w?ing)?\b",
     re.IGNORECASE,
 )

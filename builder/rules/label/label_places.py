@@ -10,7 +10,8 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.model.label.label_sheet import PAPERS, LabelSheet
-from builder.model.recipe.container import Container, ContainerForm
+from builder.model.recipe.container import Container
+from builder.model.recipe.container_form import ContainerForm
 from builder.model.recipe.quantity import Length
 from builder.model.remembered import remembered
 

@@ -8,7 +8,8 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from builder.model.label.label_sheet import LabelSheet
-from builder.model.recipe.container import Container, ContainerForm
+from builder.model.recipe.container import Container
+from builder.model.recipe.container_form import ContainerForm
 from builder.model.recipe.figure import Figure
 from builder.rules.label.panel import PI, SHARE_OF_A_ROUND_SIDE, panel_of
 

@@ -12,7 +12,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import pi
 
-from builder.model.recipe.container import Container, ContainerForm
+from builder.model.recipe.container import Container
+from builder.model.recipe.container_form import ContainerForm
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import Length
 from builder.model.remembered import remembered

@@ -12,7 +12,8 @@ from dataclasses import replace
 from fractions import Fraction
 from math import sqrt
 
-from builder.model.recipe.container import Container, ContainerForm, Outside
+from builder.model.recipe.container import Container, Outside
+from builder.model.recipe.container_form import ContainerForm
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import Length
 from builder.model.remembered import remembered

@@ -9,8 +9,8 @@ from pathlib import Path
 from typing import TypeVar
 
 from builder import pipeline
-from builder.arguments import ANY_SHAPE
 from builder.model.finding import Finding
+from builder.model.recipe.container_form import ContainerForm
 from builder.model.recipe.recipe import CODE_LETTERS
 from builder.model.studio import Studio
 from builder.model.subject import WholeRecipe
@@ -151,9 +151,8 @@ def _container(options: argparse.Namespace, folder: Path, studio: Studio) -> tup
     if known is not None:
         raise CommandError(f'"{known.name}" is there already; give yours a name of its own')
     holds = _answer(options, "holds", "--holds", "What does it hold, filled to the brim? For example 2 fl oz or 60 mL", answers.read_size)
-    shape = _answer(
-        options, "shape", "--shape", f"What shape has it? {', '.join(ANY_SHAPE)}", answers.one_of(ANY_SHAPE, "shape known here")
-    )
+    forms = tuple(ContainerForm)
+    shape = _answer(options, "shape", "--shape", f"What shape has it? {', '.join(forms)}", answers.one_of(forms, "shape known here"))
     path = folder / SHELF_CONTAINERS
     before = path.read_text(encoding="utf-8") if path.is_file() else ""
     path.parent.mkdir(exist_ok=True)

@@ -4,8 +4,9 @@ from collections.abc import Iterable
 
 from builder.model.place import Place
 from builder.model.teaching.prose import Sentence
-from builder.model.teaching.word_pattern import WordPattern, Words, any_in
+from builder.model.teaching.word_pattern import WordPattern
 from builder.rules.clauses import Clause, clauses_of, first_meant
+from builder.rules.grammar.pattern_search import Words, any_in
 
 
 def spoken_of(

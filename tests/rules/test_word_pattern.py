@@ -8,7 +8,8 @@ from pathlib import Path
 import pytest
 import yaml
 
-from builder.model.teaching.word_pattern import PatternIndex, Words, compile_pattern, possible_in
+from builder.rules.grammar.pattern_search import PatternIndex, Words, possible_in
+from builder.rules.grammar.patterns import compile_pattern
 from tests.studios import sound_studio
 from tests.whole_run import LONG
 
@@ -57,7 +58,7 @@ def test_every_row_of_which_a_pattern_stands_in_a_text_is_among_the_possible(tab
     for words in texts:
         possible = index.possible(words)
         assert possible == sorted(set(possible))
-        stand = {number for number, row in enumerate(rows) if any(pattern.search(words) for pattern in row)}
+        stand = {number for number, row in enumerate(rows) if any(words.search(pattern) for pattern in row)}
         assert stand <= set(possible)
         ruled_out += len(rows) - len(possible)
     assert ruled_out > len(texts)
@@ -66,7 +67,7 @@ def test_every_row_of_which_a_pattern_stands_in_a_text_is_among_the_possible(tab
 def test_no_pattern_is_ruled_out_of_a_text_in_which_its_expression_finds_it() -> None:
     for row in TABLES["steps"][::6]:
         for pattern in row:
-            assert [words.text for words in TEXTS[::61] if pattern.regex.search(words.text) and not pattern.may_stand_in(words)] == []
+            assert [words.text for words in TEXTS[::61] if pattern.regex.search(words.text) and not words.may_hold(pattern)] == []
 
 
 @pytest.mark.parametrize(
@@ -88,15 +89,15 @@ def test_no_pattern_is_ruled_out_of_a_text_in_which_its_expression_finds_it() ->
 def test_among_many_others_a_pattern_is_possible_where_it_stands(written: str, text: str) -> None:
     pattern = compile_pattern(written, {})
     others = tuple(compile_pattern(f"word{number}", {}) for number in range(20))
-    found = [one for one in possible_in((*others, pattern), Words(text)) if one.search(Words(text))]
-    assert found == ([pattern] if pattern.search(Words(text)) else [])
+    found = [one for one in possible_in((*others, pattern), Words(text)) if Words(text).search(one)]
+    assert found == ([pattern] if Words(text).search(pattern) else [])
 
 
 def test_a_pattern_is_handed_on_without_its_expression_made() -> None:
     pattern = compile_pattern("<pour> ... <water>", {"pour": ("pour", "tip"), "water": ("water",)})
-    assert pattern.search(Words("Pour in the cold water."))
+    assert Words("Pour in the cold water.").search(pattern)
     handed_on = pickle.loads(pickle.dumps(pattern))
     assert "regex" in vars(pattern)
     assert "regex" not in vars(handed_on)
     assert handed_on == pattern
-    assert handed_on.search(Words("Tip the water out."))
+    assert Words("Tip the water out.").search(handed_on)

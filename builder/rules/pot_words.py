@@ -1,4 +1,4 @@
-"""What documents call a pot and its batch by whose it is: the one table of these words."""
+"""What documents and findings call a pot and its batch by whose it is: the one table of these words."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
