@@ -2,7 +2,7 @@
 
 import shutil
 import time
-from collections.abc import Callable, Collection, Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -31,7 +31,7 @@ def looks(monkeypatch: pytest.MonkeyPatch) -> Iterator[list[Path]]:
     monkeypatch.setattr(pipeline, "check", look)
     monkeypatch.setattr(sums, "_BEGUN", time.time() + 1000)
     sums._sum_of_code.cache_clear()
-    sums._sum_of_package.cache_clear()
+    sums._sum_of_what_ships.cache_clear()
     with known_runs_are_found():
         yield looked
 
@@ -140,13 +140,13 @@ def test_what_has_come_out_twice_alike_is_not_published_again(studio: Path, look
 @pytest.mark.usefixtures("looks")
 def test_a_folder_that_is_no_output_is_not_read(studio: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     summed: list[str] = []
-    add_file = sums._add_file
+    add_bytes = sums._add_bytes
 
-    def add(made: sums._Sum, path: str, shown: str, changed_before: float | None, left_out: Collection[str]) -> None:
+    def add(made: sums._Sum, path: str, shown: str, *, loaded: bool = False) -> None:
         summed.append(path)
-        add_file(made, path, shown, changed_before, left_out)
+        add_bytes(made, path, shown, loaded=loaded)
 
-    monkeypatch.setattr(sums, "_add_file", add)
+    monkeypatch.setattr(sums, "_add_bytes", add)
     append(tmp_path / "letters" / "private.txt", "not ours")
     done = run("publish", studio, "--to", tmp_path / "letters", "--today", "2027-01-01")
     assert (done.status, "letters" in done.err) == (3, True)
@@ -163,3 +163,18 @@ def test_runs_do_not_push_out_what_took_long_to_make(tmp_path: Path, monkeypatch
     assert compiled.find("library") == 1
     assert len(list((tmp_path / "stillroom").iterdir())) == compiled.MOST[sums.OF_RUNS] + 1
     assert known_runs.Run(("check",), tmp_path, tmp_path, "library").find() is None
+
+
+def test_what_ships_is_known_by_its_times_once_these_lie_back(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    def sum_of_it() -> str | None:
+        sums._sum_of_what_ships.cache_clear()
+        return sums.sum_of_run(("check",), ships=(tmp_path,))
+
+    (tmp_path / "oils.yaml").write_text("one", encoding="utf-8")
+    monkeypatch.setattr(sums, "_BEGUN", time.time())
+    assert sum_of_it() is None
+    monkeypatch.setattr(sums, "_BEGUN", time.time() + 1000)
+    before = sum_of_it()
+    assert before and sum_of_it() == before
+    (tmp_path / "oils.yaml").write_text("two", encoding="utf-8")
+    assert sum_of_it() not in (None, before)

@@ -47,7 +47,7 @@ def stocked(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
         patch.setattr(results, "_AT_LEAST", -1.0)
         patch.setattr(results, "_WORTH", 0.0)
         sums._sum_of_code.cache_clear()
-        sums._sum_of_package.cache_clear()
+        sums._sum_of_what_ships.cache_clear()
         anew(SOUND)
         yield cache
 
@@ -162,7 +162,7 @@ def test_what_has_not_changed_is_not_worked_out_again(tmp_path: Path, monkeypatc
     assert again[COMPOSED] * first[CLASS] == first[COMPOSED]
     unchanged = worked_out(monkeypatch, lambda: next_run(studio))
     assert not (unchanged[CLASS] or unchanged[COMPOSED] or unchanged[COVER])
-    monkeypatch.setattr(sums, "_sum_of_package", lambda: b"other code")
+    monkeypatch.setattr(sums, "_sum_of_what_ships", lambda _: b"other code")
     assert worked_out(monkeypatch, lambda: next_run(studio))[CLASS] == first[CLASS]
 
 

@@ -45,7 +45,7 @@ def results_known(folder: Path, of: str = "studio", else_of: tuple[str, ...] = (
     `of` is what runs look at: those that look at less have results of their own, so that they read no more than they need. Where there
     are none yet, those of others are taken that know some of it.
     """
-    key, *others = (sum_of_run((), (), ("results", one, str(folder.resolve())), kind=OF_RESULTS) for one in (of, *else_of))
+    key, *others = (sum_of_run(("results", one, str(folder.resolve())), kind=OF_RESULTS) for one in (of, *else_of))
     own = _found(key)
     before = own or next(filter(None, map(_found, others)), _Results({}, {}, 0.0))
     take_over(before.made)

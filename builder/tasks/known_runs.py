@@ -1,7 +1,7 @@
 """What a run found, for the next one of which everything is as it was: it says the same, and nothing is worked out again.
 
-Decided: a run is known by the bytes of all that it reads (the whole folder of the studio, what ships, all code, the last publication), and
-not by a list of what matters. A result is kept where all of that was the same before and after the run. Why: what is on no list would
+Decided: a run is known by all that it reads (the whole folder of the studio, what ships, all code, the last publication), and not by a
+list of what matters. A result is kept where all of that was the same before and after the run. Why: what is on no list would
 leave a danger unsaid.
 
 Decided: a publication is known once it has come out as it lay there before. Why: it reads the dates that the last one showed.
@@ -70,7 +70,7 @@ def _sum(words: tuple[str, ...], folder: Path, output: Path) -> str | None:
     beside = tuple(output.with_name(f".{output.name}.{end}") for end in ("lock", "work")) if output.name else ()
     # What is no output of ours is not read: it may be a whole disk, and is refused.
     outputs = (output,) if os.path.isdir(output / "site") else ()  # noqa: PTH112  nor what may not be looked into
-    return sum_of_run((CONTENT, LAYOUTS, *outputs, folder), (*beside, output, folder / ".git"), words)
+    return sum_of_run(words, (*outputs, folder), (*beside, output, folder / ".git"), ships=(CONTENT, LAYOUTS))
 
 
 def _names_somebody(run: KnownRun, studio: Studio) -> bool:

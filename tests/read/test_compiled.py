@@ -59,7 +59,7 @@ def another_process() -> None:
     """Forget what this process knows, as another one would not know it."""
     forget()
     sums._sum_of_code.cache_clear()
-    sums._sum_of_package.cache_clear()
+    sums._sum_of_what_ships.cache_clear()
 
 
 def shipped(content: Path = CONTENT) -> Shipped:
