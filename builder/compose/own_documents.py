@@ -54,7 +54,7 @@ def faults_of(studio: Studio, ours: Sequence[AnyKind]) -> Iterator[FaultyLayout]
         if not own.on_paper and get_type_hints(like.view)["frame"] != Frame:
             yield FaultyLayout(LayoutFault.NOT_FOR_SCREENS, own.like.place, own.name.text, said=like.name)
         if _widest(like.readers) not in CIRCLES[: CIRCLES.index(own.seen_by) + 1]:
-            yield FaultyLayout(LayoutFault.SEEN_BY_TOO_MANY, own.seen_by_place, own.name.text, (_widest(like.readers),), like.name)
+            yield FaultyLayout(LayoutFault.SEEN_BY_TOO_MANY, own.at("seen by"), own.name.text, (_widest(like.readers),), like.name)
             continue
         kind = _kind(own, like)
         other = next((one for one in lying if _lies_at(kind, one)), None)

@@ -1,9 +1,9 @@
 """What a studio has of its own in its documents: whole documents, its look, and what can be wrong with a template."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from enum import Enum, StrEnum
 
-from builder.model.place import NOWHERE, Name, Place, Placed
+from builder.model.place import Name, Place, Placed
 
 
 class SeenBy(StrEnum):
@@ -15,7 +15,7 @@ class SeenBy(StrEnum):
 
 
 @dataclass(frozen=True)
-class OwnDocument:
+class OwnDocument(Placed):
     """A template of the studio with the document that it is like, whose view it shows and for each of whose subjects it is made.
 
     `copies` is what the check list says of how many to print; empty where it says nothing.
@@ -27,7 +27,6 @@ class OwnDocument:
     on_paper: bool
     seen_by: SeenBy
     copies: str = ""
-    seen_by_place: Place = field(default=NOWHERE, compare=False)
 
 
 class LayoutFault(Enum):

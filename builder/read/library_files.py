@@ -40,8 +40,9 @@ from builder.read.teaching.drawings import read_drawings, read_tool_drawings
 from builder.read.teaching.passages import read_passage
 from builder.read.teaching.teaching import read_format_advice, read_supervision
 from builder.read.teaching.unsafe_steps import read_claims, read_flame_words, read_lye_words, read_unsafe_steps, read_word_groups
+from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_files import TextFolder
-from builder.read.yaml.placed_yaml import PlacedYaml, read_yaml_file
+from builder.read.yaml.placed_yaml import read_yaml_file
 from builder.words.fold import fold
 
 T = TypeVar("T")
@@ -128,7 +129,7 @@ def _read_shelf(
 def _one(
     folder: TextFolder,
     name: str,
-    read: Callable[[PlacedYaml, Unpack[Ts], list[Finding]], dict[str, T]],
+    read: Callable[[PlacedData, Unpack[Ts], list[Finding]], dict[str, T]],
     *known: *Ts,
     unread: set[str] | None = None,
 ) -> dict[str, T]:
@@ -142,7 +143,7 @@ def _one(
     return made
 
 
-def _each(folder: TextFolder, name: str, read: Callable[[PlacedYaml], T | None], unread: set[str]) -> list[T]:
+def _each(folder: TextFolder, name: str, read: Callable[[PlacedData], T | None], unread: set[str]) -> list[T]:
     """Read the files of a folder, one thing a file, and note the names of those that cannot be made."""
     made = []
     for file in folder.files(name, ".yaml"):
@@ -155,7 +156,7 @@ def _each(folder: TextFolder, name: str, read: Callable[[PlacedYaml], T | None],
     return made
 
 
-def _names_of(file: str, placed: PlacedYaml | None) -> set[str]:
+def _names_of(file: str, placed: PlacedData | None) -> set[str]:
     """Return the names under which others may speak of what a file holds: the file's own, and those that it states."""
     stem = PurePosixPath(file).stem
     data = placed.data if placed and isinstance(placed.data, dict) else {}

@@ -11,7 +11,9 @@ from typing import Any, Union, get_args, get_origin
 from pydantic.fields import FieldInfo
 
 from builder.model.dates.studio_class import HomeSize
+from builder.model.finding import Acceptance
 from builder.model.keeping.durability import Durability
+from builder.model.place import Name
 from builder.model.recipe.figure import Source
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Amount, Box, Count, Density, Duration, Length, Mass, Share, Temperature, Volume
@@ -24,7 +26,7 @@ from builder.read.values.kinds import Kind
 
 _LASTS = "a length of time in words"
 _BY_TYPE: dict[Any, str] = {
-    str: "a text",
+    **dict.fromkeys((str, Name, Acceptance), "a text"),
     int: "a whole number",
     Fraction: "a number",
     bool: "yes or no",

@@ -7,9 +7,9 @@ import yaml
 
 from builder.model.finding import Finding
 from builder.model.place import Place
+from builder.read.text.placed_data import Data, PlacedData
 from builder.read.yaml import placed_yaml
-from builder.read.yaml.placed_yaml import PlacedYaml, read_yaml
-from builder.read.yaml.yaml_nodes import Data
+from builder.read.yaml.placed_yaml import read_yaml
 from tests.making import sure
 
 TEXT = """\
@@ -33,7 +33,7 @@ def loader(request: pytest.FixtureRequest, monkeypatch: pytest.MonkeyPatch) -> N
     monkeypatch.setattr(placed_yaml, "_LOADER", getattr(yaml, request.param))
 
 
-def read(text: str) -> tuple[PlacedYaml | None, list[Finding]]:
+def read(text: str) -> tuple[PlacedData | None, list[Finding]]:
     findings: list[Finding] = []
     return read_yaml(text, "recipes/a.yaml", findings), findings
 
@@ -46,7 +46,7 @@ def spot(place: Place) -> tuple[int, int, int]:
     return place.line, place.column, place.width
 
 
-def mapping(placed: PlacedYaml | None) -> dict[str, Data]:
+def mapping(placed: PlacedData | None) -> dict[str, Data]:
     """Return the data of a file that is one mapping."""
     data = sure(placed).data
     assert isinstance(data, dict)

@@ -1,104 +1,109 @@
-"""A shape makes its model: what has one name has one type on both sides, and nothing that a shape reads is left lying.
+"""A shape makes its model: every field of a model value comes from somewhere, of the type that it has, and nothing that a shape reads is
+left lying.
 
-`Shape.make` takes over by name what the type checker cannot follow; the pairs are gathered while whole studios are read.
+What goes over by its name cannot be followed by the type checker; here the types of both sides are compared, of every shape and row.
 """
 
+import ast
 import re
-from collections.abc import Sequence
-from dataclasses import fields
+import sys
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import MISSING, fields
+from inspect import getsource
 from pathlib import Path
 from types import UnionType
 from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
 
 import pytest
 
-from builder.library import CONTENT
-from builder.model.remembered import forget
-from builder.read.shapes.shape import Shape
-from builder.read.studios import read_studio
+from builder.model.recipe.quantity import Count
+from builder.model.teaching.word_pattern import WordPattern
+from builder.read.shapes.shape import Makes, Shape, conversions, made_by
+from tests.reference.test_keys import all_shapes
 
-pytestmark = pytest.mark.long
-ROOT = Path(__file__).parents[2]
-READ = ROOT / "builder" / "read"
-STUDIOS = (ROOT / "site_example", ROOT / "tests" / "usual" / "studio")
-
-
+READ = Path(__file__).parents[2] / "builder" / "read"
 # Classes, and what is in them: a class, or its origin with the same of its parts.
 Hints = frozenset[Any]
-# A shape, the class of the model value that it makes, and the names that it gives over by hand.
-Pair = tuple[type[Shape], type[Any], frozenset[str]]
+# What is given over when the value is made, since it takes the groups of words beside it.
+PATTERNS = tuple[WordPattern, ...]
+MAKING = sorted({shape for shape in all_shapes() if issubclass(shape, Makes)}, key=lambda shape: shape.__name__)
 
 
-@pytest.fixture(scope="module")
-def pairs(
-    tmp_path_factory: pytest.TempPathFactory,
-) -> list[Pair]:
-    found = set()
-    make = Shape.make
-
-    def remember(
-        self: Shape,
-        model: type[Any],
-        **others: Any,
-    ) -> Any:
-        found.add((type(self), model, frozenset(others)))
-        return make(self, model, **others)
-
-    with pytest.MonkeyPatch.context() as patched:
-        patched.setattr(Shape, "make", remember)
-        patched.setenv("XDG_CACHE_HOME", str(tmp_path_factory.mktemp("empty")))
-        forget()
-        for studio in STUDIOS:
-            read_studio(studio, CONTENT)
-    forget()
-    return sorted(found, key=lambda pair: (pair[0].__name__, pair[1].__name__))
-
-
-def plain(
-    hint: Any,
-) -> Hints:
-    """Return the types that a hint allows, without what a shape adds to read them: each a class, or its origin with what is in it."""
+def plain(hint: Any) -> Hints:
+    """Return the types that a hint comes to in a model, without what a shape adds to read them."""
     if get_origin(hint) is Annotated:
         return plain(get_args(hint)[0])
     if get_origin(hint) in (Union, UnionType):
         return frozenset[Any]().union(*(plain(one) for one in get_args(hint)))
+    if isinstance(hint, type) and issubclass(hint, Makes):
+        return frozenset([made_by(hint)])
     inner = tuple(plain(one) for one in get_args(hint) if one is not Ellipsis)
-    return frozenset([(get_origin(hint), inner) if inner else hint])
+    return frozenset([(get_origin(hint), inner) if inner else int if hint is Count else hint])
 
 
-def test_what_has_one_name_has_one_type(
-    pairs: Sequence[Pair],
-) -> None:
-    assert len(pairs) >= 15
-    for shape, model, others in pairs:
-        of_shape, of_model = get_type_hints(shape, include_extras=True), get_type_hints(model)
-        for field in fields(model):
-            if field.name in shape.model_fields and field.name not in others:
-                assert fits(plain(of_shape[field.name]), plain(of_model[field.name])), f"{shape.__name__}.{field.name} for {model.__name__}"
-
-
-def fits(
-    given: Hints,
-    wanted: Hints,
-) -> bool:
-    """Tell whether all that a shape can read is among what the model allows; a dict stands for a mapping, a class for its base."""
+def fits(given: Hints, wanted: Hints) -> bool:
+    """Tell whether all that a shape can give is among what the model allows; a dict stands for a mapping, a class for its base."""
     return all(any(is_a(one, other) for other in wanted) for one in given)
 
 
-def is_a(
-    given: Any,
-    wanted: Any,
-) -> bool:
+def is_a(given: Any, wanted: Any) -> bool:
+    if given == wanted:
+        return True
     if isinstance(given, tuple) and isinstance(wanted, tuple):
         return issubclass(given[0], wanted[0]) and len(given[1]) == len(wanted[1]) and all(map(fits, given[1], wanted[1]))
-    return given == wanted or (isinstance(given, type) and isinstance(wanted, type) and issubclass(given, wanted))
+    return isinstance(given, type) and isinstance(wanted, type) and issubclass(given, wanted)
 
 
-def test_nothing_that_a_shape_reads_is_left_lying(
-    pairs: Sequence[Pair],
-) -> None:
+@pytest.mark.parametrize("shape", MAKING, ids=lambda shape: shape.__name__)
+def test_what_goes_over_has_the_type_of_the_model(shape: type[Shape]) -> None:
+    model: Any = made_by(shape)
+    read, wanted, said = get_type_hints(shape, include_extras=True), get_type_hints(model), conversions(shape)
+    defaults = {field.name for field in fields(model) if field.default not in (None, MISSING) or field.default_factory is not MISSING}
+    for field in fields(model):
+        given = get_type_hints(said[field.name])["return"] if field.name in said else read.get(field.name)
+        if field.name in said or (field.name in shape.model_fields and wanted[field.name] != PATTERNS):
+            left = {type(None)} if field.name in defaults else set()
+            assert fits(plain(given) - left, plain(wanted[field.name])), f"{field.name}: {given} for {wanted[field.name]}"
+
+
+def test_nothing_that_a_shape_reads_is_left_lying() -> None:
     readers = "\n".join(path.read_text(encoding="utf-8") for path in READ.rglob("*.py"))
-    for shape in {shape for shape, _, _ in pairs}:
-        taken = set().union(*({field.name for field in fields(model)} | others for one, model, others in pairs if one is shape))
-        for name in shape.model_fields.keys() - taken:
+    assert len(MAKING) > 40
+    for shape in MAKING:
+        if "in type(self).model_fields" in getsource(shape):
+            continue  # All that it has becomes one value.
+        parts = re.findall(r"self\.made_as\((\w+)", getsource(shape))
+        models: list[Any] = [made_by(shape), *(vars(sys.modules[shape.__module__])[part] for part in parts)]
+        for name in shape.model_fields.keys() - {field.name for model in models for field in fields(model)}:
             assert re.search(rf"\.{name}\b", readers), f"nobody takes {shape.__name__}.{name}"
+
+
+MOST_BY_HAND = 3
+
+
+def copies(code: str) -> Iterator[tuple[int, str, int]]:
+    """Yield each call that is handed several fields of one value as they are: its line, the value, and how many of it."""
+    for call in ast.walk(ast.parse(code)):
+        if isinstance(call, ast.Call):
+            handed = [*call.args, *(one.value for one in call.keywords)]
+            of = Counter(ast.unparse(one.value) for one in handed if isinstance(one, ast.Attribute))
+            yield from ((call.lineno, value, number) for value, number in of.items() if number > MOST_BY_HAND)
+
+
+def test_no_value_is_made_by_naming_each_field_of_another() -> None:
+    """A shape makes its value (`Shape.make`): who names its fields once more has declared them twice."""
+    found = {str(path.relative_to(READ)): list(copies(path.read_text(encoding="utf-8"))) for path in READ.rglob("*.py")}
+    assert {file: calls for file, calls in found.items() if calls} == {}
+
+
+@pytest.mark.parametrize(
+    ("code", "found"),
+    [
+        ("Fill(shape.container, shape.weight, shape.measured, units=shape.units)", 1),
+        ("Fill(shape.container, shape.weight, shape.measured)", 0),
+        ("Fill(shape.container, shape.weight, other.measured, read(shape.units))", 0),
+    ],
+)
+def test_fields_that_are_named_once_more_are_counted(code: str, found: int) -> None:
+    assert len(list(copies(code))) == found

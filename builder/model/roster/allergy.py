@@ -24,7 +24,6 @@ class AllergyWords:
     """
 
     words: tuple[str, ...]
-    says: Says
     families: tuple[str, ...]
     kinds: tuple[IngredientKind, ...]
     but_not: tuple[str, ...]
@@ -32,6 +31,7 @@ class AllergyWords:
     source: Source
     at: str
     known: Known
+    says: Says = Says.AN_ALLERGEN
 
 
 class By(StrEnum):

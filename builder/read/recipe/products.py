@@ -15,31 +15,30 @@ from builder.model.place import Place
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.read.known import Known
-from builder.read.shapes.library import NamedPhShape, OwnProductShape, ProductShape, UsualPhShape
-from builder.read.yaml.fit import fit_each
-from builder.read.yaml.placed_yaml import PlacedYaml
+from builder.read.shapes.library import NamedPhShape, OwnProductShape, ProductShape
+from builder.read.text.placed_data import PlacedData
+from builder.read.yaml.fit import each_made, fit_each
 from builder.words.fold import fold
 
 
-def read_products(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, Product]:
+def read_products(placed: PlacedData, known: Known, findings: list[Finding]) -> dict[str, Product]:
     """Read the kinds of product of the library, keyed by their names."""
-    return {name: _product(name, shape, placed.key_place(name)) for name, shape in fit_each(ProductShape, placed, findings, known)}
+    return each_made(ProductShape, placed, findings, known)
 
 
-def read_own_products(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, Product]:
+def read_own_products(placed: PlacedData, known: Known, findings: list[Finding]) -> dict[str, Product]:
     """Read a studio's own kinds, keyed by their names; each says which kinds of the library it is like.
 
     What stands in place of one that cannot be read keeps its recipes from being faulted for it; the finding holds everything back.
     """
-    made = {name: _own(name, shape, placed.key_place(name), known) for name, shape in fit_each(OwnProductShape, placed, findings, known)}
+    made = {entry.key: _with_ph(shape.make(entry), shape, known) for shape, entry in fit_each(OwnProductShape, placed, findings, known)}
     unread = [name for name in placed.data if name not in made] if isinstance(placed.data, dict) else []
-    return {**made, **{name: _stand_in(name, placed.at(name), placed.key_place(name)) for name in unread}}
+    return {**made, **{name: _stand_in(name, placed.inside(name).data, placed.key_place(name)) for name in unread}}
 
 
-def read_usual_ph(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, Figure]:
+def read_usual_ph(placed: PlacedData, known: Known, findings: list[Finding]) -> dict[str, Figure]:
     """Read the pH of products that are no kind of the library, keyed by their folded names."""
-    shapes = [shape for _, shape in fit_each(NamedPhShape, placed, findings, known)]
-    return {fold(name): _usual_ph(shape) for shape in shapes for name in shape.names}
+    return {fold(name): shape.make(entry) for shape, entry in fit_each(NamedPhShape, placed, findings, known) for name in shape.names}
 
 
 def with_own(shipped: dict[str, Product], own: dict[str, Product]) -> dict[str, Product]:
@@ -57,29 +56,8 @@ def _stand_in(name: str, data: object, place: Place) -> Product:
     return Product(name, name, where, made_with_lye, DeclaredBy.WEIGHT, place=place)
 
 
-def _product(name: str, shape: ProductShape, place: Place) -> Product:
-    own = shape if isinstance(shape, OwnProductShape) else None
-    return Product(
-        name=name,
-        identity=shape.identity,
-        contact=shape.contact,
-        made_with_lye=shape.made_with_lye,
-        declared_by=shape.declared_by,
-        usual_ph=_usual_ph(shape.usual_ph) if shape.usual_ph else None,
-        meets_water=shape.meets_water,
-        declared_by_in=shape.declared_by_in,
-        cooked=shape.cooked,
-        used_on=shape.used_on,
-        usual_alkali=shape.usual_alkali,
-        like=tuple(one.name for one in own.like) if own else (),
-        translations=own.translations if own else {},
-        place=place,
-    )
-
-
-def _own(name: str, shape: OwnProductShape, place: Place, known: Known) -> Product:
-    product = _product(name, shape, place)
-    return product if product.usual_ph else replace(product, usual_ph=_ph_by_name(name, known) or _ph_of_its_like(shape))
+def _with_ph(product: Product, shape: OwnProductShape, known: Known) -> Product:
+    return product if product.usual_ph else replace(product, usual_ph=_ph_by_name(product.name, known) or _ph_of_its_like(shape))
 
 
 def _ph_by_name(name: str, known: Known) -> Figure | None:
@@ -97,7 +75,3 @@ def _ph_of_its_like(shape: OwnProductShape) -> Figure | None:
     first = next(iter(figures.values()))
     low, high = min(one.low for one in figures.values()), max(one.highest for one in figures.values())
     return replace(first, low=low, high=high, at=f"as of {' and '.join(figures)}")
-
-
-def _usual_ph(shape: UsualPhShape) -> Figure:
-    return Figure(shape.low, shape.high, "pH", shape.source, shape.at, shape.known, when=shape.measured)

@@ -3,10 +3,10 @@
 from builder.model.finding import Finding
 from builder.model.recipe.figure import Source
 from builder.read.shapes.library import SourceShape
-from builder.read.yaml.fit import fit_each
-from builder.read.yaml.placed_yaml import PlacedYaml
+from builder.read.text.placed_data import PlacedData
+from builder.read.yaml.fit import each_made
 
 
-def read_sources(placed: PlacedYaml, findings: list[Finding]) -> dict[str, Source]:
+def read_sources(placed: PlacedData, findings: list[Finding]) -> dict[str, Source]:
     """Read the sources of one file."""
-    return {key: Source(key, shape.title, shape.kind, shape.by, shape.about) for key, shape in fit_each(SourceShape, placed, findings)}
+    return each_made(SourceShape, placed, findings)

@@ -1,15 +1,17 @@
 """Lists of things that are each an ingredient, a container or an item: the packs of the supplies, and what is in stock."""
 
-from collections.abc import Callable
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TypeVar
 
 from builder.model.finding import Finding, stop
 from builder.model.supplies.supply import SupplyKind
-from builder.read.yaml.placed_yaml import PlacedYaml
+from builder.read.shapes.shape import Makes
+from builder.read.text.placed_data import PlacedData
+from builder.read.yaml.fit import made
 from builder.words.nearest import did_you_mean
 
-T = TypeVar("T")
+M = TypeVar("M")
 
 
 @dataclass(frozen=True)
@@ -23,21 +25,20 @@ class ThingWords:
 
 
 def read_things(
-    unclear: str, words: ThingWords, placed: PlacedYaml, findings: list[Finding], read: Callable[[SupplyKind, int], T | None]
-) -> tuple[T, ...]:
+    unclear: str, words: ThingWords, shapes: Mapping[SupplyKind, type[Makes[M]]], placed: PlacedData, findings: list[Finding]
+) -> tuple[M, ...]:
     """Read the entries of one file, in order; `unclear` is the finding of an entry of which nobody can tell what it is."""
     if not isinstance(placed.data, list):
         wrong = f"A list of {words.of} is wanted in this file."
         findings.append(stop("wrong-kind-of-value", placed.place(), wrong, f'Begin each {words.each} with a hyphen: "{words.example}".'))
         return ()
-    made = []
-    for number in range(len(placed.data)):
-        entry = placed.at(number)
+    things = []
+    for number, entry in enumerate(placed.data):
         kinds = [kind for kind in SupplyKind if isinstance(entry, dict) and kind in entry]
         if len(kinds) == 1:
-            made.append(read(kinds[0], number))
+            things.append(made(shapes[kinds[0]], placed.inside(number), findings, kind=kinds[0]))
         else:
             near = did_you_mean(next(iter(entry)), list(SupplyKind)) if not kinds and isinstance(entry, dict) and entry else ""
             wrong = f"It is not clear {words.says}: exactly one of ingredient, container and item says it."
             findings.append(stop(unclear, placed.place(number), wrong, f'Write for example "{words.example}".{near}'))
-    return tuple(one for one in made if one)
+    return tuple(one for one in things if one)

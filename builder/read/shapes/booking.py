@@ -2,12 +2,13 @@
 
 from typing import Annotated
 
+from builder.model.dates.booking import Booking, Venue
 from builder.read.shapes.fields import Text, Time, WebAddress, WholeAboveZero, reads
-from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.shapes.shape import Makes, Shape, maybe, needed
 from builder.read.values.zones import parse_country
 
 
-class VenueShape(Shape):
+class VenueShape(Shape, Makes[Venue]):
     """Where classes are held."""
 
     name: Text = maybe("name", "", "The old dye works, first floor")
@@ -32,7 +33,7 @@ class VenueShape(Shape):
     """Where cars and bicycles stand."""
 
 
-class BookingShape(Shape):
+class BookingShape(Shape, Makes[Booking]):
     """How to book, and on what terms. What a class says counts before what studio.yaml says."""
 
     link: WebAddress = maybe("link", "", "https://example.org/book")

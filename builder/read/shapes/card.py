@@ -5,6 +5,7 @@ more than the whole is a slip.
 """
 
 from fractions import Fraction
+from functools import partial
 from typing import Annotated, Any, Self
 
 from pydantic import model_validator
@@ -12,19 +13,25 @@ from pydantic import model_validator
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.hazard import OF_INGREDIENTS, Hazard
 from builder.model.label.declaration import Range, polytopes_of
-from builder.model.recipe.ingredient import CHARGES, MICROBES, CountsAs, DeclaredAs, MixesWith
+from builder.model.place import Place
+from builder.model.recipe.figure import Figures
+from builder.model.recipe.ingredient import CHARGES, MICROBES, CountsAs, DeclaredAs, DropMass, Ingredient, LabelName, MixesWith, Preserves
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.recipe import USED_ON
+from builder.model.recipe.unread import UNREAD
 from builder.read.lye.acid_shares import acid_share
 from builder.read.shapes.fields import NOT_EMPTY, AllergenFamilies, Text, Texts, Weight, WholeAboveZero, YesOrNo, looks_up, reads
-from builder.read.shapes.figure import RELATIVE_DENSITY, Entries, entries_of, in_use, judge_bounds
+from builder.read.shapes.figure import RELATIVE_DENSITY, Entries, entries_of, figures_of, in_use, judge_bounds
 from builder.read.shapes.label_name import AllergenStatementShape, CertificateShape, LabelNameShape
 from builder.read.shapes.library import CitationShape
-from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.shapes.shape import Makes, Shape, becomes, maybe, needed
+from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
 from builder.read.values.bounds import DROP, SOLID_ALKALI
 from builder.read.values.values import find_oil, member_of, word_of
+from builder.words.fold import fold
 from builder.words.plain_number import plain_number
+from builder.words.within import Spelled, spelled
 
 FINDS = (
     FindingKind("assay-and-water-over-whole", STOP, "The assay of a substance and its water come to more than the whole."),
@@ -117,7 +124,7 @@ class ColourNameShape(Shape):
     """The colour index number or name on the list of the European Union."""
 
 
-class DropMassShape(Shape):
+class DropMassShape(Shape, Makes[DropMass]):
     """The mass of some drops, measured by the studio."""
 
     drops: WholeAboveZero = needed("drops", "50")
@@ -137,7 +144,7 @@ class DropMassShape(Shape):
         return self
 
 
-class PreservesShape(CitationShape):
+class PreservesShape(CitationShape, Makes[Preserves]):
     """What a preservative holds back, whether it does so alone, and what makes it fail."""
 
     covers: Annotated[tuple[Annotated[str, reads(word_of(*MICROBES))], ...], NOT_EMPTY] = needed("covers", "[bacteria, fungi]")
@@ -148,8 +155,10 @@ class PreservesShape(CitationShape):
     """The charge of ingredients beside which it does not work."""
 
 
-class CardShape(Shape):
+class CardShape(Shape, Makes[Ingredient]):
     """One ingredient card."""
+
+    stands_at = "name"
 
     name: Text = needed("name", "Olive oil")
     """The name of the ingredient."""
@@ -211,6 +220,33 @@ class CardShape(Shape):
     """The published figures, each a list of one or more entries with their sources."""
     drop_mass: DropMassShape | None = maybe("drop mass", example='{drops: 50, weigh: 1.9 g, measured: "how and when"}')
     """The mass of its drops, as you weighed them. Until then drops are estimated on the safe side and printed as "about"."""
+
+    @becomes("name")
+    def _spelled(self, placed: PlacedData) -> Spelled:
+        plain = placed.part(lambda: self.label_name.plain[0] if self.label_name else "")
+        return Spelled(self.name, self.in_a_sentence) if self.in_a_sentence else spelled(self.name, plain)
+
+    @becomes("label_name")
+    def _on_labels(self, placed: PlacedData) -> LabelName | None:
+        return self.label_name.make(placed.inside("label name"), shares=self.label_shares) if self.label_name else None
+
+    @becomes("colour_name")
+    def _on_lists(self, _: PlacedData) -> dict[str, str]:
+        return {region: name for region, name in (self.colour_name or ()) if name}
+
+    @becomes("figures")
+    def _figures_by_name(self, placed: PlacedData) -> dict[str, Figures]:
+        said = {str(info.alias): getattr(self.figures, field) for field, info in FiguresShape.model_fields.items()}
+        return {
+            name: placed.part(partial(figures_of, entries, placed.inside("figures", name)))
+            for name, entries in said.items()
+            if entries is UNREAD or entries
+        }
+
+    @becomes("name_places")
+    def _places_of_names(self, placed: PlacedData) -> dict[str, Place]:
+        others = {fold(name): placed.place("also called", number) for number, name in enumerate(self.also_called)}
+        return others | {fold(self.name): placed.place("name")}
 
     @model_validator(mode="after")
     def _is_solid_alkali(self) -> Self:

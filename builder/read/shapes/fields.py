@@ -8,12 +8,15 @@ from typing import Annotated, Any, TypeVar
 
 from pydantic import AfterValidator, BeforeValidator, PlainValidator, ValidationInfo
 
+from builder.model.finding import Acceptance
 from builder.model.finding_kind import STOP, FindingKind
+from builder.model.place import Name
 from builder.model.recipe.figure import Source
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Amount, Box, Count, Density, Duration, Length, Mass, Share, Temperature, Volume, WeighingUnit
 from builder.model.recipe.recipe import StatedPurity
 from builder.read.lye.purities import parse_purity, parse_strength
+from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
 from builder.read.values import amounts, numbers, values
 from builder.words.nearest import did_you_mean
@@ -67,18 +70,27 @@ def _not_empty(items: Any) -> Any:
     return items
 
 
-def _one_as_list(given: object) -> object:
+def as_written(placed: PlacedData) -> str:
+    """Return a text as it was written, in one line."""
+    return " ".join(str(placed.data).split())
+
+
+def one_as_list(given: object) -> object:
+    """Return one text as a list of it."""
     return [given] if isinstance(given, str) else given
 
 
 NOT_EMPTY = AfterValidator(_not_empty)
 
 Text = Annotated[str, reads(str)]
+# A name learns where it is written.
+Named = Annotated[Name, reads(Name)]
+Reason = Annotated[Acceptance, reads(Acceptance)]
 Texts = tuple[Text, ...]
-OneOrMore = Annotated[Texts, NOT_EMPTY, BeforeValidator(_one_as_list)]
+OneOrMore = Annotated[Texts, NOT_EMPTY, BeforeValidator(one_as_list)]
 YesOrNo = Annotated[bool, reads(values.parse_yes_or_no)]
 Date = Annotated[datetime, reads(values.parse_date)]
-DateOrDates = Annotated[tuple[Date, ...], NOT_EMPTY, BeforeValidator(_one_as_list)]
+DateOrDates = Annotated[tuple[Date, ...], NOT_EMPTY, BeforeValidator(one_as_list)]
 Day = Annotated[str, reads(values.parse_day)]
 Currency = Annotated[str, reads(values.parse_currency)]
 WebAddress = Annotated[str, reads(values.parse_web_address)]

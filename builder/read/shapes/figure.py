@@ -6,13 +6,13 @@ from typing import Annotated, Self
 from pydantic import AfterValidator, model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
-from builder.model.recipe.figure import Known
+from builder.model.recipe.figure import Figure, Figures, Known, Source
 from builder.read.shapes.fields import Number, SourceField, Text, YesOrNo, reads
-from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.shapes.shape import Makes, Shape, becomes, carried, maybe, needed
+from builder.read.text.placed_data import PlacedData, Step
 from builder.read.text.text_error import TextError
 from builder.read.values.bounds import FIGURES, Bounds
 from builder.read.values.values import member_of
-from builder.read.yaml.yaml_nodes import Step
 from builder.words.nearest import did_you_mean
 from builder.words.plain_number import plain_number
 
@@ -29,7 +29,7 @@ RELATIVE_DENSITY = "relative density"
 KnownField = Annotated[Known, reads(member_of(Known))]
 
 
-class FigureShape(Shape):
+class FigureShape(Shape, Makes[Figure]):
     """One published value or range."""
 
     value: Number | None = maybe("value", example="190")
@@ -54,6 +54,19 @@ class FigureShape(Shape):
     """Whether it is the one that counts, where there are several."""
     because: Text = maybe("because", "", example="The edition in force.")
     """Why this one counts where there are several, or why a saponification value lies far from what is published for that fat."""
+
+    @becomes("low")
+    def _low_end(self, _: PlacedData) -> Fraction:
+        return self.ends[0]
+
+    @becomes("high")
+    def _high_end(self, _: PlacedData) -> Fraction | None:
+        return self.high if self.value is None else self.value
+
+    @becomes("source")
+    def _work(self, _: PlacedData) -> Source:
+        assert self.source is not None
+        return self.source
 
     @model_validator(mode="after")
     def _has_source(self) -> Self:
@@ -88,6 +101,13 @@ class FigureShape(Shape):
 
 
 Entries = tuple[FigureShape, ...]
+
+
+def figures_of(entries: Entries, placed: PlacedData) -> Figures:
+    """Make the figures of one property, the one in use first."""
+    made = carried(entries, placed)
+    first = next((number for number, entry in enumerate(entries) if entry.in_use), 0)
+    return Figures(made[first], (*made[:first], *made[first + 1 :]))
 
 
 def entries_of(figure: str, *units: str, both_ends: bool = False) -> AfterValidator:

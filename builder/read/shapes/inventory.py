@@ -1,13 +1,16 @@
 """The shapes of what is in stock in `inventory.yaml`: one for each kind of thing."""
 
+from datetime import date
 from fractions import Fraction
 from typing import Annotated, Self
 
 from pydantic import model_validator
 
 from builder.model.recipe.quantity import Mass, Volume
-from builder.read.shapes.fields import Date, Text, reads
-from builder.read.shapes.shape import Shape, needed
+from builder.model.supplies.inventory import InventoryEntry
+from builder.read.shapes.fields import Date, Named, as_written, reads
+from builder.read.shapes.shape import Makes, Shape, becomes, needed
+from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
 from builder.read.values.amounts import parse_pack, parse_pieces_left
 from builder.read.values.bounds import IN_STOCK
@@ -16,13 +19,21 @@ Amount = Annotated[Mass | Volume, reads(lambda text: parse_pack(text, zero=True)
 Pieces = Annotated[Fraction, reads(parse_pieces_left)]
 
 
-class InventoryShape(Shape):
+class InventoryShape(Shape, Makes[InventoryEntry]):
     """What all of them have in common."""
 
     have: Mass | Volume | Fraction
     """How much is there."""
     counted: Date = needed("counted", "2027-02-20")
     """The day on which you counted. The list says which classes have been held since, and which counts are old."""
+
+    @becomes("counted")
+    def _day(self, _: PlacedData) -> date:
+        return self.counted.date()
+
+    @becomes("written")
+    def _written(self, placed: PlacedData) -> str:
+        return as_written(placed.inside("have"))
 
     @model_validator(mode="after")
     def _can_be_stored(self) -> Self:
@@ -36,7 +47,7 @@ class InventoryShape(Shape):
 class IngredientInventoryShape(InventoryShape):
     """An ingredient in stock."""
 
-    ingredient: Text = needed("ingredient", "olive oil")
+    name: Named = needed("ingredient", "olive oil")
     """The ingredient by the name on its card."""
     have: Amount = needed("have", "2.3 kg")
     """How much of it is there, by weight or by volume."""
@@ -45,7 +56,7 @@ class IngredientInventoryShape(InventoryShape):
 class ContainerInventoryShape(InventoryShape):
     """Containers in stock."""
 
-    container: Text = needed("container", "4 fl oz bottle")
+    name: Named = needed("container", "4 fl oz bottle")
     """The container by its name."""
     have: Pieces = needed("have", "18")
     """How many are there."""
@@ -54,7 +65,7 @@ class ContainerInventoryShape(InventoryShape):
 class ItemInventoryShape(InventoryShape):
     """Things in stock that are used up in class; what is half used is a part of one."""
 
-    item: Text = needed("item", "nitrile gloves")
+    name: Named = needed("item", "nitrile gloves")
     """The thing by its name in supplies.yaml."""
     have: Pieces = needed("have", "60")
     """How many are there; what is half used is a part of one."""

@@ -1,16 +1,19 @@
 """The shape of the names on a label, and of what the supplier of a blend says of its parts."""
 
+from fractions import Fraction
 from typing import Annotated, Self
 
 from pydantic import AfterValidator, ValidationInfo, model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.declaration import Range, polytopes_of
+from builder.model.recipe.ingredient import AllergenStatement, Certificate, LabelName
 from builder.model.recipe.product import Contact
 from builder.read.label.share_ranges import parse_share_range
 from builder.read.shapes.fields import OneOrMore, SourceField, Text, Texts, reads
 from builder.read.shapes.figure import KnownField
-from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.shapes.shape import Makes, Shape, becomes, maybe, needed
+from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError, quoted
 from builder.read.values.values import word_of
 from builder.words.fold import fold
@@ -21,7 +24,7 @@ FINDS = (FindingKind("label-names-unequal", STOP, "Two lists of names for the la
 ShareRange = Annotated[Range, reads(parse_share_range)]
 
 
-class LabelNameShape(Shape):
+class LabelNameShape(Shape, Makes[LabelName]):
     """The names on a label, in descending order of weight where it is a blend, and what else its supplier says of the parts."""
 
     inci: OneOrMore = needed("inci", "Olea Europaea Fruit Oil")
@@ -38,6 +41,22 @@ class LabelNameShape(Shape):
     """The parts that stand last as colours."""
     nano: Texts = maybe("nano", (), "[Titanium Dioxide]")
     """The parts that are nanomaterials."""
+
+    @becomes("shares")
+    def _shares_of_parts(self, _: PlacedData) -> dict[int, Range]:
+        return self.ranges
+
+    @becomes("below")
+    def _number_below(self, _: PlacedData) -> int | None:
+        return self.first_below
+
+    @becomes("colours")
+    def _numbers_of_colours(self, _: PlacedData) -> frozenset[int]:
+        return self.numbers(self.colours)
+
+    @becomes("nano")
+    def _numbers_of_nano(self, _: PlacedData) -> frozenset[int]:
+        return self.numbers(self.nano)
 
     @model_validator(mode="after")
     def _are_as_many(self) -> Self:
@@ -114,7 +133,7 @@ def _judge_contacts(at_most: dict[str, Range]) -> dict[str, Range]:
     return {fold(name): share for name, share in at_most.items()}
 
 
-class AllergenStatementShape(Shape):
+class AllergenStatementShape(Shape, Makes[AllergenStatement]):
     """The supplier's statement of the fragrance allergens of a scent."""
 
     covers: Annotated[str, reads(word_of("original list", "extended list"))] = needed("covers", "extended list")
@@ -129,7 +148,7 @@ class AllergenStatementShape(Shape):
     """How it is known; `supplier` where the supplier states it."""
 
 
-class CertificateShape(Shape):
+class CertificateShape(Shape, Makes[Certificate]):
     """The supplier's certificate of a scent: what it contains of constituents, and how much of it a product may hold at most."""
 
     contains: Annotated[dict[str, ShareRange], AfterValidator(_folded)] = maybe("contains", {}, "{Methyl Eugenol: at most 0.01 %}")
@@ -142,3 +161,7 @@ class CertificateShape(Shape):
     """Which certificate it is: its lot or its date."""
     known: KnownField = needed("known", "supplier")
     """How it is known; `supplier` where the supplier states it."""
+
+    @becomes("at_most")
+    def _most(self, _: PlacedData) -> dict[str, Fraction]:
+        return {contact: high for contact, (_, high) in self.at_most.items()}

@@ -7,10 +7,10 @@ from pydantic import model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.design_names import DESIGN_NAMES
-from builder.model.label.label_sheet import PAPERS
+from builder.model.label.label_sheet import PAPERS, LabelSheet, LabelWishes
 from builder.model.recipe.quantity import Length
 from builder.read.shapes.fields import Gap, LengthField, Shift, Text, Whole, WholeAboveZero, YesOrNo, reads
-from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.shapes.shape import Makes, Shape, maybe, needed
 from builder.read.text.text_error import TextError
 from builder.read.values.values import word_of
 from builder.words.plain_number import plain_number
@@ -23,7 +23,7 @@ Paper = Annotated[str, reads(word_of(*PAPERS))]
 DesignName = Annotated[str, reads(word_of(*DESIGN_NAMES))]
 
 
-class LabelSheetShape(Shape):
+class LabelSheetShape(Shape, Makes[LabelSheet]):
     """One entry of `label_sheets.yaml`."""
 
     paper: Paper = needed("paper", "letter")
@@ -74,8 +74,10 @@ class LabelSheetShape(Shape):
         return self
 
 
-class LabelWishesShape(Shape):
+class LabelWishesShape(Shape, Makes[LabelWishes]):
     """What a class asks of its labels."""
+
+    stands_at = "sheet"
 
     sheet: Text | None = maybe("sheet", example="letter 2 x 4")
     """The sheet of labels by its name, ours or of your `shelf/label_sheets.yaml`. Without it, the first that holds the text and sits on the

@@ -4,10 +4,13 @@ from typing import Annotated, Self
 
 from pydantic import ValidationInfo, model_validator
 
+from builder.model.label.region import Region, RegionRule
+from builder.model.recipe.container import Container, Outside
 from builder.model.recipe.container_form import ContainerForm
-from builder.model.recipe.product import Contact, DeclaredBy
+from builder.model.recipe.figure import Figure, Source
+from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.recipe import USED_ON
-from builder.model.teaching.caution import SIGNALS
+from builder.model.teaching.caution import SIGNALS, CautionText
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     Capacity,
@@ -26,7 +29,8 @@ from builder.read.shapes.fields import (
     reads,
 )
 from builder.read.shapes.figure import KnownField
-from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.shapes.shape import Makes, Shape, becomes, maybe, needed
+from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError, quoted
 from builder.read.values.values import member_of, word_of
 from builder.words.nearest import did_you_mean
@@ -36,7 +40,7 @@ _SOURCE_KINDS = (
 )  # fmt: skip
 
 
-class SourceShape(Shape):
+class SourceShape(Shape, Makes[Source]):
     """One entry of `sources.yaml`."""
 
     title: Text = needed("title", "Standard for Named Vegetable Oils, CXS 210-1999")
@@ -49,7 +53,7 @@ class SourceShape(Shape):
     """Edition, year, and how it was read."""
 
 
-class ContainerShape(Shape):
+class ContainerShape(Shape, Makes[Container]):
     """One entry of `containers.yaml`."""
 
     capacity: Capacity | None = maybe("capacity", example="4 fl oz")
@@ -79,6 +83,14 @@ class ContainerShape(Shape):
     known: KnownField = needed("known", "practice")
     """How it is known; `measured` where you measured it."""
 
+    @becomes("fill_weight_of")
+    def _names_of_products(self, _: PlacedData) -> tuple[str, ...]:
+        return tuple(product.name for product in self.fill_weight_of)
+
+    @becomes("outside")
+    def _outside(self, placed: PlacedData) -> Outside:
+        return self.made_as(Outside, placed)
+
 
 class CitationShape(Shape):
     """Where a statement was read."""
@@ -91,15 +103,19 @@ class CitationShape(Shape):
     """How it is known."""
 
 
-class UsualPhShape(CitationShape):
+class UsualPhShape(CitationShape, Makes[Figure]):
     """The pH that a kind of product usually has, and how it is measured."""
 
     low: Number = needed("low", "4.5")
     """The lowest that is usual."""
     high: Number = needed("high", "6.5")
     """The highest that is usual."""
-    measured: Text = needed("measured", "as it is")
+    when: Text = needed("measured", "as it is")
     """How it is measured: as it is, or diluted."""
+
+    @becomes("unit")
+    def _unit(self, _: PlacedData) -> str:
+        return "pH"
 
 
 class NamedPhShape(UsualPhShape):
@@ -109,7 +125,7 @@ class NamedPhShape(UsualPhShape):
     """Whole words of the name of a kind of product."""
 
 
-class ProductShape(Shape):
+class ProductShape(Shape, Makes[Product]):
     """One entry of `products.yaml`."""
 
     identity: Text = needed("identity", "Hand lotion")
@@ -146,6 +162,10 @@ class OwnProductShape(ProductShape):
     translations: dict[str, Text] = maybe("translations", {}, "{French: Lotion}")
     """Its identity in another language, where your labels have two."""
 
+    @becomes("like")
+    def _names_of_its_like(self, _: PlacedData) -> tuple[str, ...]:
+        return tuple(product.name for product in self.like)
+
     @model_validator(mode="after")
     def _names_what_is_known(self, info: ValidationInfo) -> Self:
         check_languages(self.translations, info)
@@ -158,7 +178,7 @@ class OwnProductShape(ProductShape):
         return self
 
 
-class RegionRuleShape(Shape):
+class RegionRuleShape(Shape, Makes[RegionRule]):
     """One rule of a region, and where it stands."""
 
     says: Text = needed("is", "Aqua")
@@ -168,7 +188,7 @@ class RegionRuleShape(Shape):
     known: KnownField = needed("known", "read")
 
 
-class RegionShape(Shape):
+class RegionShape(Shape, Makes[Region]):
     """One entry of `regions.yaml`."""
 
     in_words: Text = needed("in words")
@@ -236,10 +256,16 @@ class RegionShape(Shape):
     soap: RegionRuleShape | None = maybe("soap")
     """What holds for soap that is nothing but the salts of fats."""
 
+    @becomes("rules")
+    def _rules(self, placed: PlacedData) -> dict[str, RegionRule]:
+        said = {str(info.alias): getattr(self, field) for field, info in type(self).model_fields.items()}
+        return {key: rule.make(placed.inside(key)) for key, rule in said.items() if isinstance(rule, RegionRuleShape)}
 
-class CautionShape(Shape):
+
+class CautionShape(Shape, Makes[CautionText]):
     """One file of `cautions/`. In one that has the name of a file of ours, what is left out is as ours has it."""
 
+    stands_at = "name"
     name: Text = needed("name", "Hot fat")
     """The name of the caution, which stands over it."""
     signal: Annotated[str, reads(word_of(*SIGNALS))] = needed("signal", "warning")

@@ -1,12 +1,17 @@
 """The shape of `studio.yaml`."""
 
+from fractions import Fraction
 from typing import Annotated, Self
 
 from pydantic import model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.language import OWN
-from builder.model.own_document import SeenBy
+from builder.model.own_document import Look, OwnDocument, SeenBy
+from builder.model.picture import heard
+from builder.model.place import Name
+from builder.model.recipe.quantity import Mass, WeighingUnit
+from builder.model.studio import Profile, Responsible, Scale
 from builder.read.shapes.booking import BookingShape, VenueShape
 from builder.read.shapes.fields import (
     NOT_EMPTY,
@@ -14,6 +19,8 @@ from builder.read.shapes.fields import (
     Division,
     LanguageField,
     MailAddress,
+    Named,
+    Reason,
     RegionField,
     Text,
     Texts,
@@ -23,17 +30,19 @@ from builder.read.shapes.fields import (
     reads,
 )
 from builder.read.shapes.labels import StudioLabelsShape
-from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.shapes.shape import Makes, Shape, becomes, carried, maybe, needed
 from builder.read.shapes.teaching import PolicyShape
+from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
 from builder.read.values.colours import parse_colour
 from builder.read.values.values import member_of, word_of
 from builder.read.values.zones import parse_zone
+from builder.units import grams_in
 
 FINDS = (FindingKind("scale-upside-down", STOP, "A scale holds less than the least that it can show."),)
 
 
-class ScaleShape(Shape):
+class ScaleShape(Shape, Makes[Scale]):
     """A scale: its name, its division, the most it holds, and how far it may be off where its maker says so."""
 
     name: Text = needed("name", "bench scale")
@@ -44,6 +53,18 @@ class ScaleShape(Shape):
     """The most that it holds, cup and all."""
     accurate_to: Weight | None = maybe("accurate to", example="2 g")
     """How far one weighing may be off either way, from its leaflet. Without it, one step of what it shows."""
+
+    @becomes("division")
+    def _least(self, _: PlacedData) -> Mass:
+        return self.reads_to[0]
+
+    @becomes("unit")
+    def _unit(self, _: PlacedData) -> WeighingUnit:
+        return self.reads_to[1]
+
+    @becomes("grams_per_unit")
+    def _grams_in_one(self, _: PlacedData) -> Fraction:
+        return grams_in(self.reads_to[1])
 
     @model_validator(mode="after")
     def _holds_what_it_shows(self) -> Self:
@@ -85,8 +106,10 @@ class EmergencyShape(Shape):
     """The number of the poison centre where you are."""
 
 
-class ResponsibleShape(Shape):
+class ResponsibleShape(Shape, Makes[Responsible]):
     """Who answers for the products inside the region."""
+
+    stands_at = "name"
 
     name: Text = needed("name", "The name of a person or a firm")
     """The person or firm that answers for the products inside the region, as the law there asks."""
@@ -94,12 +117,12 @@ class ResponsibleShape(Shape):
     """The postal address, one line an item, with the country at the end."""
 
 
-class OwnDocumentShape(Shape):
+class OwnDocumentShape(Shape, Makes[OwnDocument]):
     """A document of the studio's own: another template for what one of ours shows."""
 
-    like: Text = needed("like", "check list")
+    like: Named = needed("like", "check list")
     """The document that it is like: yours is made whenever that one is made, and may show whatever that one holds."""
-    template: Text = needed("template", "packing-list.html")
+    template: Named = needed("template", "packing-list.html")
     """The file in the folder `layouts` that lays it out."""
     on: Annotated[str, reads(word_of("paper", "screen"))] = needed("on", "paper")
     """Whether it is a PDF to print (paper) or a page (screen)."""
@@ -109,17 +132,25 @@ class OwnDocumentShape(Shape):
     copies: Text = maybe("copies", "", "1 for the helper at the door")
     """What the check list of a date says of how many to print."""
 
+    @becomes("name")
+    def _named(self, placed: PlacedData) -> Name:
+        return placed.name
+
+    @becomes("on_paper")
+    def _on_paper(self, _: PlacedData) -> bool:
+        return self.on == "paper"
+
 
 class PortraitShape(Shape):
     """A picture of the teacher."""
 
-    file: Text = needed("file", "teacher.jpg")
+    file: Named = needed("file", "teacher.jpg")
     """The name of a picture beside studio.yaml."""
     alt: Text = needed("alt", "The teacher pours soap into a mould")
     """What it shows, for those who cannot see it; or `decorative`, where it says nothing that the text does not."""
 
 
-class LookShape(Shape):
+class LookShape(Shape, Makes[Look]):
     """What your pages look like. Whatever is left out is as ours is."""
 
     accent: Annotated[str, reads(parse_colour)] = maybe("accent", "", example='"#7a3b69"')
@@ -127,24 +158,32 @@ class LookShape(Shape):
     paper is a caution, with the nearest that can."""
     paper: Annotated[str, reads(parse_colour)] = maybe("paper", "", example='"#fbf6ee"')
     """The colour behind your pages by day, a light one."""
-    logo: Text | None = maybe("logo", example="logo.svg")
+    logo: Named | None = maybe("logo", example="logo.svg")
     """A picture beside studio.yaml (SVG, PNG, JPEG or WebP), which stands beside your name on pages and take-home sheets."""
     portrait: PortraitShape | None = maybe("portrait", example="{file: teacher.jpg, alt: The teacher pours soap into a mould}")
     """A picture of the teacher beside studio.yaml, which stands beside the name of the teacher on the home page."""
-    title_font: Text | None = maybe("title font", example="our-hand.ttf")
+    title_font: Named | None = maybe("title font", example="our-hand.ttf")
     """A font file beside studio.yaml (TTF or OTF) for the titles of pages and sheets, and for names on labels. Amounts, steps, cautions and
     what the law asks for keep the type of ours."""
-    menu: Annotated[Texts, NOT_EMPTY] | None = maybe("menu", example="[dates, classes, visit]")
+    menu: Annotated[tuple[Named, ...], NOT_EMPTY] | None = maybe("menu", example="[dates, classes, visit]")
     """What stands in the menu, in this order: classes, dates, ways of teaching, visit, pictures, and pages of yours by the names of their
     files. What is left out is found at the foot of each page."""
 
+    @becomes("portrait")
+    def _picture(self, placed: PlacedData) -> Name | None:
+        return carried(self.portrait.file, placed.inside("portrait", "file")) if self.portrait else None
 
-class ProfileShape(Shape):
+    @becomes("portrait_alt")
+    def _heard(self, _: PlacedData) -> str:
+        return heard(self.portrait.alt) if self.portrait else ""
+
+
+class ProfileShape(Shape, Makes[Profile]):
     """What `studio.yaml` says of the studio."""
 
     name: Text = needed("name", "The name on your door")
     """The name of the studio, on every page, sheet and label."""
-    responsible_person: ResponsibleShape | None = maybe(
+    responsible: ResponsibleShape | None = maybe(
         "responsible person", example="{name: A name, address: [2 Example Street, Example Town, Ireland]}"
     )
     """In the European Union and the United Kingdom, who answers for the products. Without it, the studio itself, if the country at the end
@@ -198,5 +237,18 @@ class ProfileShape(Shape):
     """Documents of your own, by their names, beside those that every studio has."""
     look: LookShape | None = maybe("look", example='{accent: "#7a3b69", logo: logo.svg}')
     """What your pages look like: colours, logo, menu."""
-    accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")
+    accepts: dict[str, Reason] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")
     """Findings of the studio as a whole that you accept, by name, each with its reason in a sentence."""
+
+    @becomes("contact")
+    def _ways(self, _: PlacedData) -> dict[str, str]:
+        return {way: text for way, text in self.contact if text}
+
+    @becomes("emergency")
+    def _whom_to_call(self, _: PlacedData) -> dict[str, str]:
+        said = {"number": self.emergency.number, "poison centre": self.emergency.poison_centre} if self.emergency else {}
+        return {whom: text for whom, text in said.items() if text}
+
+    @becomes("documents")
+    def _own_documents(self, placed: PlacedData) -> tuple[OwnDocument, ...]:
+        return tuple(carried(self.documents, placed.inside("documents")).values())

@@ -2,9 +2,12 @@
 
 from typing import Annotated
 
+from builder.model.teaching.claim import Claim
+from builder.model.teaching.unsafe_step import UnsafeStep
 from builder.read.shapes.fields import OneOrMore, SourceField, Text, Texts, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.figure import KnownField
-from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.shapes.shape import Makes, Shape, becomes, maybe, needed
+from builder.read.text.placed_data import PlacedData
 from builder.read.values.values import word_of
 
 HOLDS = ("nuts", "milk", "wheat", "soy")
@@ -12,7 +15,7 @@ CONDITIONS = ("lye", "no lye", "unpreserved", "fizz", "wet", "bath", "scrub", "s
 Kind = Annotated[str, reads(word_of("stop", "caution"))]
 
 
-class UnsafeStepShape(Shape):
+class UnsafeStepShape(Shape, Makes[UnsafeStep]):
     """One row of `unsafe_steps.yaml`."""
 
     kind: Kind = needed("kind", "stop")
@@ -50,6 +53,18 @@ class UnsafeStepShape(Shape):
     known: KnownField = needed("known", "practice")
     """How it is known."""
 
+    @becomes("only")
+    def _conditions(self, _: PlacedData) -> frozenset[str]:
+        return frozenset(self.only)
+
+    @becomes("stops")
+    def _stops(self, _: PlacedData) -> bool:
+        return self.kind == "stop"
+
+    @becomes("stops_in")
+    def _stops_in(self, _: PlacedData) -> dict[str, bool]:
+        return {region: kind == "stop" for region, kind in self.kind_in.items()}
+
 
 class LyeWordsShape(Shape):
     """One row of `lye_words.yaml`."""
@@ -71,7 +86,7 @@ class FlameWordsShape(Shape):
     """Words that mean something else by it."""
 
 
-class ClaimShape(Shape):
+class ClaimShape(Shape, Makes[Claim]):
     """One row of `claims.yaml`."""
 
     says: OneOrMore = needed("says", "[sunscreen]")
@@ -98,3 +113,15 @@ class ClaimShape(Shape):
     """Where in it this stands."""
     known: KnownField = needed("known", "practice")
     """How it is known."""
+
+    @becomes("only")
+    def _conditions(self, _: PlacedData) -> frozenset[str]:
+        return frozenset(self.only)
+
+    @becomes("stops_in")
+    def _stops_in(self, _: PlacedData) -> frozenset[str]:
+        return frozenset(self.stops_in)
+
+    @becomes("cautions_in")
+    def _cautions_in(self, _: PlacedData) -> frozenset[str]:
+        return frozenset(self.cautions_in)

@@ -6,20 +6,45 @@ from typing import Annotated, Self
 from pydantic import BeforeValidator, ValidationInfo, model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
-from builder.model.recipe.quantity import Share
-from builder.model.recipe.recipe import CODE_LETTERS, USED_ON, AmountsAs, DividedBy, ListedAs
+from builder.model.label.language import Translation
+from builder.model.place import Name, Place
+from builder.model.recipe.quantity import Share, sum_masses
+from builder.model.recipe.recipe import (
+    CODE_LETTERS,
+    USED_ON,
+    AlkaliShare,
+    AmountsAs,
+    Choice,
+    Cure,
+    DividedBy,
+    Fill,
+    ListedAs,
+    LyeLiquid,
+    LyePlan,
+    LyeWater,
+    MeasuredDensity,
+    MeasuredPh,
+    Phase,
+    Recipe,
+    RecipeLine,
+    StatedPurity,
+    SteamsAway,
+    WaterBy,
+)
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     AllergenFamilies,
     AmountField,
     DensityField,
     Heat,
+    Named,
     Number,
     PartOfWhole,
     Percent,
     PositiveNumber,
     ProductField,
     Purity,
+    Reason,
     Strength,
     Superfat,
     Text,
@@ -33,7 +58,8 @@ from builder.read.shapes.fields import (
     reads,
 )
 from builder.read.shapes.labels import DesignName
-from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.shapes.shape import Makes, Shape, becomes, carried, maybe, needed
+from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
 from builder.read.values.bounds import PRODUCT_DENSITY
 from builder.read.values.values import member_of, parse_words_of_cure, parse_words_of_keeping, word_of
@@ -50,6 +76,11 @@ FINDS = (
 
 
 Keeps = Annotated[str, reads(parse_words_of_keeping)]
+
+
+def _named(name: str, placed: PlacedData) -> Name:
+    """Return a name that stands alone, or as a key with its share."""
+    return Name(name, placed.key_place(name) if isinstance(placed.data, dict) else placed.place())
 
 
 def _alone(given: object) -> object:
@@ -70,7 +101,7 @@ def _of_the_only_one(given: object) -> object:
     return {"": given} if isinstance(given, str) else given
 
 
-class SteamsAwayShape(Shape):
+class SteamsAwayShape(Shape, Makes[SteamsAway]):
     """What a phase loses while it is heated and held."""
 
     share: PartOfWhole = needed("share", "4 %")
@@ -79,10 +110,10 @@ class SteamsAwayShape(Shape):
     """How and when you measured it, in a few words."""
 
 
-class PhaseShape(Shape):
+class PhaseShape(Shape, Makes[Phase]):
     """Ingredients that are weighed and treated together."""
 
-    name: Text = needed("name", "water phase")
+    name: Named = needed("name", "water phase")
     """What the phase is called; sheets list the ingredients under it."""
     heat_to: Heat | None = maybe("heat to", example="75 degC")
     """How hot the phase is made. It is compared with what each ingredient bears, and with where its fats and waxes melt."""
@@ -97,13 +128,18 @@ class PhaseShape(Shape):
     """Each ingredient by its name or another name of its card, with its amount, or `rest` for one of them where the recipe is in percent of
     the total."""
 
+    @becomes("lines")
+    def _lines(self, placed: PlacedData) -> tuple[RecipeLine, ...]:
+        lines = ((placed.inside("ingredients", name), amount) for name, amount in self.ingredients.items())
+        return tuple(RecipeLine(line.name, amount, line.place()) for line, amount in lines)
+
 
 def _weight_of_water(given: object) -> object:
     """Return a bare amount of water as its weight."""
     return {"weight": given} if isinstance(given, str) else given
 
 
-class LyeWaterShape(Shape):
+class LyeWaterShape(Shape, Makes[LyeWater]):
     """The water of a lye, stated in one of four ways."""
 
     concentration: PartOfWhole | None = maybe("lye concentration", example="33 %")
@@ -115,9 +151,29 @@ class LyeWaterShape(Shape):
     weight: Weight | None = maybe("weight", example="12 oz")
     """The weight of the water for the recipe as it is written; `water: 12 oz` is short for it."""
 
+    @property
+    def ways(self) -> dict[WaterBy, Fraction]:
+        """Return the ways in which it is stated."""
+        shares = {WaterBy.CONCENTRATION: self.concentration, WaterBy.PERCENT_OF_OILS: self.percent_of_oils}
+        said = {by: share.fraction for by, share in shares.items() if share is not None}
+        said |= {WaterBy.RATIO: self.ratio} if self.ratio is not None else {}
+        return said | ({WaterBy.WEIGHT: self.weight.grams} if self.weight is not None else {})
+
+    @becomes("by")
+    def _by(self, _: PlacedData) -> WaterBy:
+        return next(iter(self.ways))
+
+    @becomes("value")
+    def _value(self, _: PlacedData) -> Fraction:
+        return self.ways[self._by(_)]
+
+    @becomes("place")
+    def _place(self, placed: PlacedData) -> Place:
+        return placed.place(self._by(placed).value)
+
     @model_validator(mode="after")
     def _is_stated_once(self) -> Self:
-        stated = sum(way is not None for way in (self.concentration, self.ratio, self.percent_of_oils, self.weight))
+        stated = len(self.ways)
         if stated != 1:
             wrong = "The water of the lye is stated in more than one way." if stated else "The water of the lye is not stated."
             remedy = 'Write one of these: "lye concentration: 33 %", "water to lye: 2", "percent of oils: 38 %" or "weight: 12 oz".'
@@ -147,7 +203,7 @@ def _of_a_strength(given: object) -> object:
     return {"strength": given} if isinstance(given, str) else given
 
 
-class LyeShape(Shape):
+class LyeShape(Shape, Makes[LyePlan]):
     """What a soap recipe says of its lye."""
 
     alkali: Annotated[dict[str, PartOfWhole], NOT_EMPTY, BeforeValidator(_alone)] | None = maybe("alkali", example="sodium hydroxide")
@@ -175,6 +231,46 @@ class LyeShape(Shape):
     ready_mixed: Annotated[ReadyMixedShape, BeforeValidator(_of_a_strength)] | None = maybe("ready-mixed", example="50 %")
     """The strength of a lye that staff mix ahead and keep dissolved, or `{strength: 50 %, bought: yes}` of one that is bought; the rest of
     the water is added. At home it is mixed from the solid at the same concentration."""
+
+    def alkalis(self, placed: PlacedData, usual: str) -> tuple[AlkaliShare, ...]:
+        """Return the alkalis; `usual` is meant where a weight names none."""
+        stated = self.alkali or {}
+        if self.weigh is None:
+            named = {name: _named(name, placed.inside("alkali")) for name in stated}
+            return tuple(AlkaliShare(named[name], share.fraction, self._purity_of(name)) for name, share in stated.items())
+        whole, alone = sum_masses(self.weigh.values()), next(iter(stated), usual)
+        weighed = placed.inside("alkali" if stated else "weigh")
+        named = {name: _named(name or alone, weighed) for name in self.weigh}
+        return tuple(
+            AlkaliShare(named[name], weighs / whole, self._purity_of(named[name].text), weighs, assumed=not (name or stated))
+            for name, weighs in self.weigh.items()
+        )
+
+    def _purity_of(self, alkali: str) -> StatedPurity | None:
+        purities = {fold(name): purity for name, purity in self.purity.items()}
+        return purities.get(fold(alkali), purities.get(""))
+
+    @becomes("liquids")
+    def _liquids(self, placed: PlacedData) -> tuple[LyeLiquid, ...]:
+        liquids = (("liquid", self.liquid), ("later", self.later))
+        return tuple(
+            LyeLiquid(_named(name, placed.inside(key)), share.fraction, later=key == "later")
+            for key, shares in liquids
+            for name, share in shares.items()
+        )
+
+    @becomes("ready_mixed")
+    def _strength(self, _: PlacedData) -> Share | None:
+        return Share(self.ready_mixed.strength.typical) if self.ready_mixed else None
+
+    @becomes("bought")
+    def _strength_as_bought(self, _: PlacedData) -> StatedPurity | None:
+        return self.ready_mixed.strength if self.ready_mixed and self.ready_mixed.bought else None
+
+    @becomes("places")
+    def _places(self, placed: PlacedData) -> dict[str, Place]:
+        places = placed.places()
+        return {"superfat": places["weigh"], "alkali": places["weigh"], **places} if self.weigh else places
 
     @property
     def names(self) -> tuple[str, ...]:
@@ -230,8 +326,10 @@ class LyeShape(Shape):
         return self
 
 
-class ChoiceShape(Shape):
+class ChoiceShape(Shape, Makes[Choice]):
     """What each student may add to their own portion."""
+
+    stands_at = "at most"
 
     options: Annotated[Texts, NOT_EMPTY] = needed("from", "[lavender oil, no scent]")
     """What a student may choose from: ingredients by name, and words such as `no scent` for taking none."""
@@ -239,11 +337,22 @@ class ChoiceShape(Shape):
     """The most that a portion may take of the choice, all options together, as a share of the portion. A limit on an ingredient lowers it
     further."""
 
+    @becomes("what")
+    def _what(self, placed: PlacedData) -> str:
+        return placed.key
 
-class FillShape(Shape):
-    """One portion."""
+    @becomes("options")
+    def _options(self, placed: PlacedData) -> tuple[Name | None, ...]:
+        named = ((fold(text), Name(text, placed.place("from", number))) for number, text in enumerate(self.options))
+        return tuple(None if text == "none" or text.startswith("no ") else name for text, name in named)
 
-    container: Text = needed("container", "4 fl oz bottle")
+
+class PortionShape(Shape):
+    """What goes into one container."""
+
+    stands_at = "weight"
+
+    container: Named = needed("container", "4 fl oz bottle")
     """The container by its name in our list or in your `shelf/containers.yaml`."""
     weight: Weight = needed("weight", "113 g")
     """What goes into one container, by weight."""
@@ -253,24 +362,28 @@ class FillShape(Shape):
     """How many are packed together under one label."""
 
 
-class MeasuredDensityShape(Shape):
+class FillShape(PortionShape, Makes[Fill]):
+    """One portion."""
+
+
+class MeasuredDensityShape(Shape, Makes[MeasuredDensity]):
     """The density of the finished batch."""
 
-    value: DensityField = needed("value", "0.98 g/mL")
+    density: DensityField = needed("value", "0.98 g/mL")
     """The weight of 1 mL of the finished product."""
     measured: Text = needed("measured", '"how, when"')
     """How and when you measured it."""
 
     @model_validator(mode="after")
     def _is_a_product(self) -> Self:
-        number = self.value.grams_per_millilitre
+        number = self.density.grams_per_millilitre
         if not PRODUCT_DENSITY.hold(number):
             wrong = f"No product has {plain_number(number)} g/mL: {PRODUCT_DENSITY.reason}."
             raise TextError("figure-out-of-range", wrong, PRODUCT_DENSITY.remedy(number), ("value",))
         return self
 
 
-class CureShape(Shape):
+class CureShape(Shape, Makes[Cure]):
     """How long a soap cures, and what it loses meanwhile."""
 
     time: Annotated[str, reads(parse_words_of_cure)] = needed("time", "6 weeks")
@@ -281,7 +394,7 @@ class CureShape(Shape):
     """How and when you weighed it."""
 
 
-class PhShape(Shape):
+class PhShape(Shape, Makes[MeasuredPh]):
     """The pH of the finished product."""
 
     low: Number = needed("low", "4.8")
@@ -299,7 +412,7 @@ class PhShape(Shape):
         return self
 
 
-class TranslationShape(Shape):
+class TranslationShape(Shape, Makes[Translation]):
     """What a label takes from the recipe, in another language."""
 
     name: Text = maybe("name", "", "Lotion pour les mains")
@@ -315,9 +428,15 @@ class TranslationShape(Shape):
     options: dict[str, Text] = maybe("options", {}, "{our blend: notre mélange}")
     """What students choose, by its English name; only what our own words do not have."""
 
+    @becomes("options")
+    def _by_folded_names(self, _: PlacedData) -> dict[str, str]:
+        return {fold(english): text for english, text in self.options.items()}
 
-class RecipeShape(Shape):
+
+class RecipeShape(Shape, Makes[Recipe]):
     """One recipe."""
+
+    stands_at = "name"
 
     name: Text = needed("name", "Juniper hand lotion")
     """The name of the product, on sheets and labels."""
@@ -325,7 +444,7 @@ class RecipeShape(Shape):
     """What kind of product it is; which limits, warnings and forms of a label hold follows from it."""
     about: Text = maybe("about", "", example="A light lotion for dry hands.")
     """A sentence or two for the class page."""
-    amounts: Annotated[AmountsAs, reads(member_of(AmountsAs))] = needed("amounts", "percent of total")
+    amounts_as: Annotated[AmountsAs, reads(member_of(AmountsAs))] = needed("amounts", "percent of total")
     """What the amounts of the phases are: percentages of the whole, percentages of the oils (soap), parts, or weights as in a notebook."""
     phases: Annotated[tuple[PhaseShape, ...], NOT_EMPTY] = needed("phases", "[{name: all, ingredients: {sea salt: 2 parts}}]")
     """The phases in the order in which they are made."""
@@ -333,21 +452,21 @@ class RecipeShape(Shape):
     """The lye of a soap. Needed for what is made with lye, and refused for all else."""
     choices: dict[str, ChoiceShape] = maybe("choices", {}, "{scent: {from: [lavender oil, no scent], at most: 0.5 %}}")
     """What each student may add to a portion, by a name of your own such as `scent`."""
-    fills: FillShape = needed("fills", "{container: 4 fl oz bottle, weight: 113 g}")
+    fill: FillShape = needed("fills", "{container: 4 fl oz bottle, weight: 113 g}")
     """The container that a student fills, and the weight that goes into it."""
     density: MeasuredDensityShape | None = maybe("density", example='{value: 0.98 g/mL, measured: "how, when"}')
     """The density of the finished product. Without it nobody knows whether the weight fits, a liquid has no volume on its label, and a
     mould gives no size."""
     cure: CureShape | None = maybe("cure", example='{time: 6 weeks, loses: 12 %, measured: "how, when"}')
     """How long the soap cures and what it loses. The weight of the cured bar, and a list of what came out of the pot, follow from it."""
-    ingredients_listed: Annotated[ListedAs, reads(member_of(ListedAs))] = maybe("ingredients listed", ListedAs.PUT_IN, "as it came out")
+    listed: Annotated[ListedAs, reads(member_of(ListedAs))] = maybe("ingredients listed", ListedAs.PUT_IN, "as it came out")
     """Whether a soap's label lists what was put into the pot or what came out of it: salts of the fats, glycerin, water, and the fat left
     free."""
     ph: PhShape | None = maybe("pH", example='{low: 4.8, high: 5.2, measured: "how, when"}')
     """The pH of the finished product, as measured. It is compared with the kind of product, the preservative and the acids."""
     free_from: AllergenFamilies = maybe("free from", (), "[tree nut]")
     """Families of allergens that the product promises to be free from; every ingredient and choice is compared."""
-    not_for_colour: Texts = maybe("not for colour", (), "[zinc oxide]")
+    not_for_colour: tuple[Named, ...] = maybe("not for colour", (), "[zinc oxide]")
     """Colourants that are there for something else, so that the label lists them among the ingredients."""
     used_on: tuple[Annotated[str, reads(word_of(*USED_ON))], ...] = maybe("used on", (), "[face]")
     """The parts of the body it is for. Without it, those of its name and kind; narrower limits hold for some."""
@@ -377,8 +496,22 @@ class RecipeShape(Shape):
     """Cautions for the label, each a sentence."""
     label_design: DesignName = maybe("label design", "", "linen")
     """How the labels of this product look, in place of what the class or studio.yaml says."""
-    accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")
+    accepts: dict[str, Reason] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")
     """Findings on this recipe that you accept, by name, each with its reason in a sentence."""
+
+    @becomes("product")
+    def _kind(self, _: PlacedData) -> str:
+        return self.product.name
+
+    @becomes("lye")
+    def _lye(self, placed: PlacedData) -> LyePlan | None:
+        lye = placed.inside("lye")
+        alkalis = placed.part(lambda: self.lye.alkalis(lye, self.product.usual_alkali) if self.lye else ())
+        return self.lye.make(lye, alkalis=alkalis) if self.lye else None
+
+    @becomes("choices")
+    def _choices(self, placed: PlacedData) -> tuple[Choice, ...]:
+        return tuple(carried(self.choices, placed.inside("choices")).values())
 
     @model_validator(mode="after")
     def _says_which_alkali(self) -> Self:

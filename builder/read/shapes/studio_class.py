@@ -5,8 +5,13 @@ from typing import Annotated, Self
 
 from pydantic import model_validator
 
-from builder.model.dates.studio_class import BatchFor, Format, HomeSize
+from builder.model.dates.studio_class import BatchFor, ClassDate, Format, HomeSize, Make, Picture, StudioClass
+from builder.model.label.earlier_batch import EarlierBatch
+from builder.model.picture import heard
+from builder.model.place import Name
 from builder.model.recipe.quantity import NO_MASS, Count
+from builder.model.recipe.recipe import Fill
+from builder.model.recipe.size import ToFill
 from builder.read.recipe.home_sizes import parse_home_size
 from builder.read.shapes.booking import BookingShape
 from builder.read.shapes.fields import (
@@ -14,9 +19,11 @@ from builder.read.shapes.fields import (
     AllergenFamilies,
     Date,
     DateOrDates,
+    Named,
     People,
     PeopleAboveZero,
     Price,
+    Reason,
     Text,
     Texts,
     Things,
@@ -30,8 +37,9 @@ from builder.read.shapes.fields import (
     reads,
 )
 from builder.read.shapes.labels import LabelWishesShape
-from builder.read.shapes.recipe import FillShape
-from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.shapes.recipe import PortionShape
+from builder.read.shapes.shape import Makes, Shape, becomes, carried, maybe, needed
+from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
 from builder.read.values.values import member_of, parse_cancelled, word_of
 
@@ -49,7 +57,7 @@ class StaffShape(Shape):
     """How many assistants there are. They count like teachers for who watches whom."""
 
 
-class AlsoFillShape(FillShape):
+class AlsoFillShape(PortionShape, Makes[ToFill]):
     """A second container that the same batch fills."""
 
     each_student: Things = needed("each student", "1 container")
@@ -57,8 +65,12 @@ class AlsoFillShape(FillShape):
     spare: ThingsOrNone = maybe("spare", Count(0), example="2 containers")
     """How many more are filled."""
 
+    @becomes("fill")
+    def _fill(self, placed: PlacedData) -> Fill:
+        return self.made_as(Fill, placed)
 
-class MakeShape(Shape):
+
+class MakeShape(Shape, Makes[Make]):
     """How much of one recipe a class makes."""
 
     batch_for: Annotated[BatchFor, reads(member_of(BatchFor))] = maybe("batch", BatchFor.CLASS, example="one for each group")
@@ -73,14 +85,20 @@ class MakeShape(Shape):
     """What sticks to the pot of the full class. For each home size it is counted as a film that shrinks with its surface."""
     left_in_each_cup: WeightOrNone = maybe("left in each cup", NO_MASS, example="1 g")
     """What sticks to the cup from which a portion is poured; `{cup}` in a lesson is the portion with this on top."""
-    also_fills: tuple[AlsoFillShape, ...] = maybe("also fills", (), "[{container: 2 fl oz jar, weight: 55 g, each student: 1 container}]")
+    also: tuple[AlsoFillShape, ...] = maybe("also fills", (), "[{container: 2 fl oz jar, weight: 55 g, each student: 1 container}]")
     """A second container from the same batch."""
     at_home: tuple[Annotated[HomeSize, reads(parse_home_size)], ...] = maybe("at home", (), "[250 g, 4 containers]")
     """The sizes for take-home sheets: a weight in all, a weight `of oils`, or a number of containers."""
 
+    @becomes("recipe")
+    def _recipe(self, placed: PlacedData) -> Name:
+        return placed.name
 
-class EarlierBatchShape(Shape):
+
+class EarlierBatchShape(Shape, Makes[EarlierBatch]):
     """The batch, made before the class, of which something is taken home."""
+
+    stands_at = "made on"
 
     made_on: Date = needed("made on", "2026-12-05")
     """The day on which it was made."""
@@ -90,8 +108,10 @@ class EarlierBatchShape(Shape):
     """What the lightest bar weighs on the day on which the labels are printed; labels never say more than that."""
 
 
-class DateShape(Shape):
+class DateShape(Shape, Makes[ClassDate]):
     """One date of a class."""
+
+    stands_at = "on"
 
     on: Date = needed("on", "2027-03-06 10:00")
     """Day and time at which it begins."""
@@ -118,18 +138,28 @@ class DateShape(Shape):
     """The day on which people were told of the date; with a revision a list, the first day first and one more for each change. Calendars
     and feeds bear the last of them. Without it they bear the day of the first publication, which the folder of the output alone knows."""
 
+    @becomes("staff")
+    def _staff(self, _: PlacedData) -> tuple[int, int] | None:
+        return (self.staff.teachers, self.staff.assistants) if self.staff else None
 
-class PictureShape(Shape):
+
+class PictureShape(Shape, Makes[Picture]):
     """The picture of a class."""
 
-    file: Text = needed("file", "lotion.svg")
+    file: Named = needed("file", "lotion.svg")
     """The name of a picture beside class.yaml."""
     alt: Text = needed("alt", "what the picture shows")
     """What it shows, for those who cannot see it; or `decorative`, where it says nothing that the text does not."""
 
+    @becomes("alt")
+    def _heard(self, _: PlacedData) -> str:
+        return heard(self.alt)
 
-class ClassShape(Shape):
+
+class ClassShape(Shape, Makes[StudioClass]):
     """One class."""
+
+    stands_at = "title"
 
     title: Text = needed("title", "A lotion from scratch")
     """The title of the class."""
@@ -177,8 +207,24 @@ class ClassShape(Shape):
     """How people book this class, and on what terms, where that differs from what studio.yaml says."""
     dates: tuple[DateShape, ...] = maybe("dates", (), "[{on: 2027-03-06 10:00, enrolled: 9}]")
     """The dates."""
-    accepts: dict[str, Text] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")
+    accepts: dict[str, Reason] = maybe("accepts", {}, "{name-of-the-finding: the reason in a sentence}")
     """Findings on this class that you accept, by name, each with its reason in a sentence."""
+
+    @becomes("teachers")
+    def _teachers(self, _: PlacedData) -> int:
+        return self.staff.teachers
+
+    @becomes("assistants")
+    def _assistants(self, _: PlacedData) -> int:
+        return self.staff.assistants
+
+    @becomes("makes")
+    def _makes(self, placed: PlacedData) -> tuple[Make, ...]:
+        return tuple(carried(self.makes, placed.inside("makes")).values())
+
+    @becomes("sheets_are_public")
+    def _sheets_are_public(self, _: PlacedData) -> bool:
+        return self.sheets == "public"
 
     @model_validator(mode="after")
     def _has_room(self) -> Self:
@@ -192,7 +238,7 @@ class ClassShape(Shape):
     def _containers(self, people: int) -> Iterator[tuple[At, int]]:
         for name, make in self.makes.items():
             filled: list[tuple[At, MakeShape | AlsoFillShape]] = [(("makes", name), make)]
-            filled += [(("makes", name, "also fills", number), one) for number, one in enumerate(make.also_fills)]
+            filled += [(("makes", name, "also fills", number), one) for number, one in enumerate(make.also)]
             for at, one in filled:
                 yield (*at, "each student"), people * one.each_student.number
                 yield (*at, "spare"), one.spare.number

@@ -3,13 +3,15 @@
 from fractions import Fraction
 from typing import Annotated, Self
 
-from pydantic import model_validator
+from pydantic import BeforeValidator, model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.keeping.durability import Durability
 from builder.model.recipe.quantity import Mass, Volume
-from builder.read.shapes.fields import OneOrMore, PositiveNumber, Price, Text, Weight, WholeAboveZero, reads
-from builder.read.shapes.shape import Shape, maybe, needed
+from builder.model.supplies.supply import Pump, Supply, Use
+from builder.read.shapes.fields import NOT_EMPTY, Named, PositiveNumber, Price, Text, Weight, WholeAboveZero, as_written, one_as_list, reads
+from builder.read.shapes.shape import Makes, Shape, becomes, maybe, needed
+from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
 from builder.read.values.amounts import parse_pack, parse_pieces
 from builder.read.values.bounds import PACK, PACK_DENSITY, STROKE
@@ -25,7 +27,7 @@ Keeps = Annotated[Durability, reads(parse_keeps)]
 Pieces = Annotated[int, reads(parse_pieces)]
 
 
-class PumpShape(Shape):
+class PumpShape(Shape, Makes[Pump]):
     """What one stroke of a pump gives: a volume or a weight, or so many strokes and what they weighed."""
 
     stroke: Pack | None = maybe("stroke", example="8 mL")
@@ -36,6 +38,10 @@ class PumpShape(Shape):
     """What they weighed together."""
     measured: Text = needed("measured", '"how and when"')
     """How and when you found out."""
+
+    @becomes("stroke")
+    def _one(self, _: PlacedData) -> Mass | Volume:
+        return self.one
 
     @property
     def one(self) -> Mass | Volume:
@@ -59,12 +65,12 @@ class PumpShape(Shape):
         return self
 
 
-class IngredientPackShape(Shape):
+class IngredientPackShape(Shape, Makes[Supply]):
     """A pack of an ingredient."""
 
-    ingredient: Text = needed("ingredient", "lotion base")
+    name: Named = needed("ingredient", "lotion base")
     """The ingredient by the name on its card."""
-    pack: Pack = needed("pack", "1 gal")
+    size: Pack = needed("pack", "1 gal")
     """What is in the pack: a weight (`oz`, `lb`, `kg`) or a volume (`fl oz`, `gal`, `L`). A volume becomes a weight through the density on
     the card, or through `weighs:`."""
     price: Price = needed("price", "68.00")
@@ -78,9 +84,13 @@ class IngredientPackShape(Shape):
     pump: PumpShape | None = maybe("pump", example='{stroke: 8 mL, measured: "how and when"}')
     """The pump on this pack. `{NAME strokes}` in a lesson is then a number of strokes; at home it is the weight."""
 
+    @becomes("written")
+    def _written(self, placed: PlacedData) -> str:
+        return as_written(placed.inside("pack"))
+
     @model_validator(mode="after")
     def _can_be_carried(self) -> Self:
-        number = self.pack.grams if isinstance(self.pack, Mass) else self.pack.millilitres
+        number = self.size.grams if isinstance(self.size, Mass) else self.size.millilitres
         if not PACK.hold(number):
             wrong = f"No pack is so large or so small: {PACK.reason}."
             raise TextError("figure-out-of-range", wrong, PACK.remedy(number), ("pack",))
@@ -90,10 +100,10 @@ class IngredientPackShape(Shape):
     def _is_weighed_once(self) -> Self:
         if self.weighs is None:
             return self
-        if isinstance(self.pack, Mass):
+        if isinstance(self.size, Mass):
             wrong = "This pack is given by weight twice, and it is not clear which of the two is meant."
             raise TextError("pack-weight-unclear", wrong, 'Take "weighs" out, or give the pack as the volume on its label.', ("weighs",))
-        density = self.weighs.grams / self.pack.millilitres
+        density = self.weighs.grams / self.size.millilitres
         if not PACK_DENSITY.hold(density):
             wrong = f"A pack of this volume cannot weigh so much or so little: {PACK_DENSITY.reason}."
             raise TextError("figure-out-of-range", wrong, "Correct the volume or the weight.", ("weighs",))
@@ -103,23 +113,27 @@ class IngredientPackShape(Shape):
         return self
 
 
-class ContainerPackShape(Shape):
+class ContainerPackShape(Shape, Makes[Supply]):
     """A pack of containers."""
 
-    container: Text = needed("container", "4 fl oz bottle")
+    name: Named = needed("container", "4 fl oz bottle")
     """The container by its name."""
-    pack: Pieces = needed("pack", "24")
+    size: Pieces = needed("pack", "24")
     """How many are in the pack."""
     price: Price = needed("price", "21.60")
     """What the pack costs."""
 
+    @becomes("written")
+    def _written(self, _: PlacedData) -> str:
+        return str(self.size)
 
-class ItemPackShape(Shape):
+
+class ItemPackShape(Shape, Makes[Supply]):
     """A pack of things that are used up in class."""
 
-    item: Text = needed("item", "nitrile gloves")
+    name: Named = needed("item", "nitrile gloves")
     """What it is called."""
-    pack: Pieces = needed("pack", "100")
+    size: Pieces = needed("pack", "100")
     """How many are in the pack."""
     price: Price = needed("price", "12.50")
     """What the pack costs."""
@@ -131,5 +145,14 @@ class ItemPackShape(Shape):
     """How many each date of a class uses up."""
     each_container: PositiveNumber = maybe("each container", Fraction(0), "1")
     """How many go with each container that is filled."""
-    classes: OneOrMore = maybe("classes", (), "[first-cold-process-bar]")
+    classes: Annotated[tuple[Named, ...], NOT_EMPTY, BeforeValidator(one_as_list)] = maybe("classes", (), "[first-cold-process-bar]")
     """The classes that use it, by the names of their folders. Without it, all."""
+
+    @becomes("written")
+    def _written(self, _: PlacedData) -> str:
+        return str(self.size)
+
+    @becomes("use")
+    def _use(self, placed: PlacedData) -> Use | None:
+        use = self.made_as(Use, placed)
+        return use if any((use.each_student, use.each_group, use.each_class, use.each_container)) else None

@@ -3,15 +3,20 @@
 from typing import Annotated
 
 from builder.model.dates.studio_class import Format
+from builder.model.drawing import Drawing, ToolDrawing
 from builder.model.hazard import Hazard
+from builder.model.teaching.supervision import Band, Basis, OwnNumbers, WatchRule
+from builder.model.teaching.teaching import FormatAdvice
 from builder.read.shapes.fields import NOT_EMPTY, SourceField, Text, Texts, Whole, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.library import CitationShape
-from builder.read.shapes.shape import Shape, maybe, needed
+from builder.read.shapes.shape import Makes, Shape, becomes, carried, maybe, needed
+from builder.read.text.placed_data import PlacedData
 from builder.read.values.values import member_of, word_of
+from builder.words.fold import fold
 
 
-class DrawingShape(Shape):
+class DrawingShape(Shape, Makes[Drawing]):
     """One entry of `drawings.yaml`."""
 
     caption: Text = needed("caption", "Light trace")
@@ -21,15 +26,19 @@ class DrawingShape(Shape):
     fits: Texts = maybe("fits", (), "[stop at a light trace]")
     """Words of steps that it fits. All words of an entry stand in one sentence, in any order."""
 
+    @becomes("fits")
+    def _sets_of_words(self, _: PlacedData) -> tuple[frozenset[str], ...]:
+        return tuple(frozenset(fold(words).split()) for words in self.fits)
 
-class ToolDrawingShape(Shape):
+
+class ToolDrawingShape(Shape, Makes[ToolDrawing]):
     """One entry of `tools.yaml`."""
 
     names: Text = needed("names", "hand blender, stick blender")
     """What one of it is called, between commas: a tool of a list is shown by the first name in its words."""
 
 
-class BandShape(Shape):
+class BandShape(Shape, Makes[Band]):
     """How many students one adult watches from an age on."""
 
     from_age: Whole = needed("from age", "13")
@@ -41,7 +50,7 @@ class BandShape(Shape):
 Hazards = tuple[Annotated[Hazard, reads(member_of(Hazard))], ...]
 
 
-class PolicyShape(Shape):
+class PolicyShape(Shape, Makes[OwnNumbers]):
     """What a studio sets instead of a rule's own numbers."""
 
     youngest: Whole | None = maybe("youngest", example="18")
@@ -54,7 +63,11 @@ class PolicyShape(Shape):
     """The most students in the room."""
 
 
-class WatchRuleShape(Shape):
+class BasisShape(CitationShape, Makes[Basis]):
+    """Where a statement was read."""
+
+
+class WatchRuleShape(Shape, Makes[WatchRule]):
     """One row of `supervision.yaml`."""
 
     hazards: Hazards = needed("hazards", "[hot fat]")
@@ -87,8 +100,20 @@ class WatchRuleShape(Shape):
     """The age below which an adult pours what is hot, and fills from it."""
     floor: PolicyShape | None = maybe("never laxer than")
     """The laxest numbers that a studio may set in its place."""
-    basis: Annotated[tuple[CitationShape, ...], NOT_EMPTY] = needed("from", "[{source: a-source, at: page 112, known: read}]")
+    basis: Annotated[tuple[BasisShape, ...], NOT_EMPTY] = needed("from", "[{source: a-source, at: page 112, known: read}]")
     """Where the rule was read."""
+
+    @becomes("stops")
+    def _stops(self, _: PlacedData) -> bool:
+        return self.if_broken == "stop"
+
+    @becomes("stops_minors")
+    def _stops_minors(self, _: PlacedData) -> bool:
+        return self.if_broken_with_minors == "stop"
+
+    @becomes("bands")
+    def _by_age(self, placed: PlacedData) -> tuple[Band, ...]:
+        return tuple(sorted(carried(self.bands, placed), key=lambda band: band.from_age))
 
 
 class WhenShape(Shape):
@@ -106,7 +131,7 @@ class WhenShape(Shape):
     """It applies to classes with this goal."""
 
 
-class FormatAdviceShape(Shape):
+class FormatAdviceShape(Shape, Makes[FormatAdvice]):
     """One row of `format_advice.yaml`."""
 
     when: WhenShape = needed("when", "{goal: fun}")

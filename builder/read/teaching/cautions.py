@@ -14,9 +14,8 @@ from builder.model.finding_kind import STOP, FindingKind
 from builder.model.teaching.caution import CautionText
 from builder.read.known import Known
 from builder.read.shapes.library import CautionShape
-from builder.read.yaml.fit import fit
-from builder.read.yaml.placed_yaml import PlacedYaml
-from builder.read.yaml.yaml_nodes import Data
+from builder.read.text.placed_data import Data, PlacedData
+from builder.read.yaml.fit import made
 from builder.words.listed import listed
 from builder.words.nearest import did_you_mean
 
@@ -27,7 +26,7 @@ FINDS = (
 )
 
 
-def read_caution(placed: PlacedYaml, known: Known, findings: list[Finding], shipped: Mapping[str, CautionText]) -> CautionText | None:
+def read_caution(placed: PlacedData, known: Known, findings: list[Finding], shipped: Mapping[str, CautionText]) -> CautionText | None:
     """Read one caution; `shipped` are those that it may be in place of, by the names of their files."""
     key = PurePosixPath(placed.file).stem
     ours = shipped.get(key)
@@ -36,10 +35,7 @@ def read_caution(placed: PlacedYaml, known: Known, findings: list[Finding], ship
     elif shipped and isinstance(placed.data, dict) and len(_left_out(placed.data)) > 1:
         findings.append(_unknown(key, placed, shipped))
         return None
-    shape = fit(CautionShape, placed, findings, known=known)
-    if shape is None:
-        return None
-    return shape.make(CautionText, key=key, place=placed.place("name"), places=placed.places(), written=placed.data, in_place_of=ours)
+    return made(CautionShape, placed, findings, known, key=key, written=placed.data, in_place_of=ours)
 
 
 def _left_out(data: Mapping[str, Data]) -> list[str]:
@@ -48,7 +44,7 @@ def _left_out(data: Mapping[str, Data]) -> list[str]:
     return [str(field.alias) for field in fields if field.is_required() and field.alias not in data]
 
 
-def _unknown(key: str, placed: PlacedYaml, shipped: Mapping[str, CautionText]) -> Finding:
+def _unknown(key: str, placed: PlacedData, shipped: Mapping[str, CautionText]) -> Finding:
     missing = listed([f"`{name}:`" for name in _left_out(cast("Mapping[str, Data]", placed.data))])
     wrong = f'No caution of ours is called "{key}", so that this file is in place of none, and for one of your own it lacks {missing}.'
     names = listed([f"{name}.yaml" for name in sorted(shipped)])

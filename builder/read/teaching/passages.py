@@ -28,7 +28,7 @@ def read_passage(text: str, file: str, known: Known, findings: list[Finding]) ->
     if head:
         placed = read_yaml(head[1], file, findings, first_line=2)
         if placed:
-            fit(PassageHeadShape, placed, findings, known=known)
+            fit(PassageHeadShape, placed, findings, known)
     body = text[head.end() :] if head else text
     blocks: list[Block] = []
     for block in read_blocks(body, file, findings, text.count("\n", 0, head.end() if head else 0) + 1):

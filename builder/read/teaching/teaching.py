@@ -5,12 +5,12 @@ from dataclasses import replace
 
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
-from builder.model.teaching.supervision import Band, Basis, OwnNumbers, WatchRule
+from builder.model.teaching.supervision import Band, OwnNumbers, WatchRule
 from builder.model.teaching.teaching import FormatAdvice
 from builder.read.known import Known
 from builder.read.shapes.teaching import FormatAdviceShape, WatchRuleShape
-from builder.read.yaml.fit import fit_each
-from builder.read.yaml.placed_yaml import PlacedYaml
+from builder.read.text.placed_data import PlacedData
+from builder.read.yaml.fit import each_made, fit_each
 from builder.words.fold import fold
 from builder.words.nearest import did_you_mean
 
@@ -22,29 +22,15 @@ FINDS = (
 )
 
 
-def read_supervision(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, WatchRule]:
+def read_supervision(placed: PlacedData, known: Known, findings: list[Finding]) -> dict[str, WatchRule]:
     """Read the rules of one file."""
-    return {
-        key: shape.make(
-            WatchRule,
-            key=key,
-            stops=shape.if_broken == "stop",
-            stops_minors=shape.if_broken_with_minors == "stop",
-            basis=tuple(one.make(Basis) for one in shape.basis),
-            bands=tuple(sorted((Band(band.from_age, band.students) for band in shape.bands), key=lambda band: band.from_age)),
-            floor=shape.floor.make(OwnNumbers) if shape.floor else None,
-            place=placed.key_place(key),
-        )
-        for key, shape in fit_each(WatchRuleShape, placed, findings, known)
-    }
+    return each_made(WatchRuleShape, placed, findings, known)
 
 
-def read_format_advice(placed: PlacedYaml, known: Known, findings: list[Finding]) -> dict[str, FormatAdvice]:
+def read_format_advice(placed: PlacedData, known: Known, findings: list[Finding]) -> dict[str, FormatAdvice]:
     """Read the advice of one file."""
-    return {
-        key: shape.make(FormatAdvice, key=key, place=placed.key_place(key), **dict(shape.when))
-        for key, shape in fit_each(FormatAdviceShape, placed, findings, known)
-    }
+    entries = fit_each(FormatAdviceShape, placed, findings, known)
+    return {entry.key: shape.make(entry, **dict(shape.when)) for shape, entry in entries}
 
 
 def apply_policy(rules: Mapping[str, WatchRule], policy: Mapping[str, OwnNumbers], findings: list[Finding]) -> dict[str, WatchRule]:

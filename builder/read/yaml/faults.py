@@ -13,9 +13,8 @@ from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
 from builder.read.shapes.shape import Shape
+from builder.read.text.placed_data import PlacedData, Step
 from builder.read.text.text_error import TextError
-from builder.read.yaml.placed_yaml import PlacedYaml
-from builder.read.yaml.yaml_nodes import Step
 from builder.words.nearest import did_you_mean, nearest
 
 FINDS = (
@@ -27,12 +26,12 @@ FINDS = (
 _Path = tuple[Step, ...]
 
 
-def explain_faults(faults: Sequence[ErrorDetails], shape: type[Shape], placed: PlacedYaml, path: _Path) -> Iterator[Finding]:
-    """Make the findings for what does not fit in the data at a path. A misspelt key is one mistake, and not a missing one as well."""
+def explain_faults(faults: Sequence[ErrorDetails], shape: type[Shape], placed: PlacedData) -> Iterator[Finding]:
+    """Make the findings for what does not fit in some data. A misspelt key is one mistake, and not a missing one as well."""
     misspelt = {meant for fault in faults if fault["type"] == "extra_forbidden" for meant in _meant(fault["loc"], faults)}
     for fault in faults:
         if fault["type"] != "missing" or fault["loc"] not in misspelt:
-            yield _explain(fault, shape, placed, path)
+            yield _explain(fault, shape, placed)
 
 
 def _meant(unknown: _Path, faults: Sequence[ErrorDetails]) -> Iterator[_Path]:
@@ -45,26 +44,30 @@ def _meant(unknown: _Path, faults: Sequence[ErrorDetails]) -> Iterator[_Path]:
 _DECIMALS = re.compile(r"\d+ ?[^\W\d]*%?")
 
 
-def _explain(fault: ErrorDetails, shape: type[Shape], placed: PlacedYaml, path: _Path) -> Finding:
+def explain(error: TextError, placed: PlacedData) -> Finding:
+    """Make the finding for a text that cannot be read."""
+    return stop(error.name, (placed.key_place if error.at_key else placed.place)(*error.at), error.wrong, error.remedy)
+
+
+def _explain(fault: ErrorDetails, shape: type[Shape], placed: PlacedData) -> Finding:
     inner = fault["loc"]
-    spot = (*path, *inner)
+    spot = (*placed.path, *inner)
     error = fault.get("ctx", {}).get("error")
     if isinstance(error, TextError):
-        place = (placed.key_place if error.at_key else placed.place)(*spot, *error.at)
-        return stop(error.name, place, error.wrong, error.remedy)
+        return explain(error, placed.inside(*inner))
     declared = _walk(shape, inner)[0]
     key = next((str(step) for step in reversed(inner) if isinstance(step, str)), "")
     example = f'"{key}: {declared.examples[0]}"' if declared and declared.examples else ""
     match fault["type"]:
         case "missing":
             around = spot[:-1]
-            place = placed.key_place(*around) if around else Place(placed.file)
+            place = placed.key_place(*inner[:-1]) if around else Place(placed.file)
             remedy = f"Write for example {example}." if example else f'Write "{key}:", and its value behind it.'
             return stop("field-missing", place, f'"{key}" is missing {_inside(around)}.', remedy)
         case "extra_forbidden":
             if _DECIMALS.fullmatch(key) and not fault["input"]:
                 wrong = f'A comma stands before "{key}", and to a file in YAML it ends the number before it.'
-                return stop("key-unknown", placed.key_place(*spot), wrong, 'Write decimals with a point, for example "0.5 %".')
+                return stop("key-unknown", placed.key_place(*inner), wrong, 'Write decimals with a point, for example "0.5 %".')
             keys = [str(info.alias) for info in _walk(shape, inner[:-1])[1].model_fields.values()]
             near = did_you_mean(key, keys)
             comma = (
@@ -73,12 +76,12 @@ def _explain(fault: ErrorDetails, shape: type[Shape], placed: PlacedYaml, path: 
                 else " If it belongs to the text before it, put that text in quotes: in braces a comma ends it."
             )
             remedy = f"These may stand here: {', '.join(keys)}.{near}{comma}"
-            return stop("key-unknown", placed.key_place(*spot), f'"{key}" has no meaning here.', remedy)
+            return stop("key-unknown", placed.key_place(*inner), f'"{key}" has no meaning here.', remedy)
         case kind:
             wanted = "a list" if kind in ("tuple_type", "list_type") else "a set of named values"
             wrong = f"{_kind_of(fault['input'])} stands {_inside(spot)}, and {wanted} is wanted."
             remedy = f"Write it like this: {example}." if example else 'Write each value in a line of its own as "name: value".'
-            return stop("wrong-kind-of-value", placed.place(*spot), wrong, remedy)
+            return stop("wrong-kind-of-value", placed.place(*inner), wrong, remedy)
 
 
 def _inside(path: _Path) -> str:

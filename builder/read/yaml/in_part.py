@@ -1,77 +1,120 @@
 """Data that does not fit a shape becomes what of it can be read, with `UNREAD` in place of all else.
 
+What goes together is judged too, as far as it is read: a validator of a shape that asks for what is not read falls silent, and what it
+refuses is found, and is not read either.
+
 Decided: a key that has no meaning stands for the key that is near to it and absent, or, near to none, for any that is absent. Why: what
 is meant by it is said, and is not found missing.
 """
 
-from inspect import isclass
+from contextlib import suppress
+from dataclasses import dataclass, replace
+from inspect import isclass, signature
+from types import SimpleNamespace
 from typing import Annotated, Any, TypeVar, get_args, get_origin
 
-from pydantic import AliasChoices, TypeAdapter, ValidationError
+from pydantic import AfterValidator, AliasChoices, TypeAdapter, ValidationError
 from pydantic.fields import FieldInfo
 
-from builder.model.recipe.unread import UNREAD
-from builder.read.known import Known
-from builder.read.shapes.shape import Shape
+from builder.model.finding import Finding
+from builder.model.recipe.unread import UNREAD, UnreadError
+from builder.read.known import NOTHING_KNOWN, Known
+from builder.read.shapes.fields import NOT_EMPTY
+from builder.read.shapes.shape import Makes, Shape
+from builder.read.text.placed_data import PlacedData
+from builder.read.text.text_error import TextError
+from builder.read.yaml.faults import explain
+from builder.read.yaml.fit import made
 from builder.words.nearest import nearest
 
-S = TypeVar("S", bound=Shape)
+M = TypeVar("M")
 
 
-def in_part(shape: type[S], data: object, known: Known) -> S:
-    """Make a shape of what can be read of some data."""
-    if not isinstance(data, dict):
-        return UNREAD  # type: ignore[no-any-return]
-    amiss = _amiss(shape, data, known)
-    if amiss is None:
-        return UNREAD  # type: ignore[no-any-return]
-    written = {str(info.alias): key for info in shape.model_fields.values() for key in _spellings(info) if key in data}
-    absent = [str(info.alias) for info in shape.model_fields.values() if info.alias not in written]
-    strange = data.keys() - set(written.values())
-    meant = {near for key in strange for near in nearest(str(key), absent, most=1) or absent}
-    values = {}
-    for info in shape.model_fields.values():
-        key = str(info.alias)
-        if key in amiss or key in meant or (key in absent and info.is_required()):
-            values[key] = UNREAD
-        elif key in written:
-            values[key] = _value(info.annotation, info.metadata, data[written[key]], known)
-    return shape.model_construct(**values)
+def made_in_part(
+    shape: type[Makes[M]], placed: PlacedData, findings: list[Finding], known: Known = NOTHING_KNOWN, **others: Any
+) -> tuple[M | None, bool]:
+    """Make what a shape makes of some data, and tell whether all of it can be read; else of what can be, and None where nothing can."""
+    whole = made(shape, placed, findings, known, **others)
+    left: Any = whole or _Reading(known, findings).shape(shape, placed)  # type: ignore[arg-type]
+    if whole is not None or left is UNREAD:
+        return whole, whole is not None
+    return left.make(replace(placed, is_whole=False), **others), False
 
 
-def _amiss(shape: type[Shape], data: object, known: Known) -> set[str] | None:
-    """Return the keys that do not go together, each sound by itself; None where it is all of them."""
-    try:
-        shape.model_validate(data, context=known)
-    except ValidationError as error:
-        together = [fault["ctx"]["error"] for fault in error.errors(include_url=False) if not fault["loc"] and "ctx" in fault]
-        return None if any(not getattr(one, "at", ()) for one in together) else {str(one.at[0]) for one in together}
-    return set()
+@dataclass(frozen=True)
+class _Reading:
+    """What data may name, and the findings to which is added what does not go together in them."""
+
+    known: Known
+    findings: list[Finding]
+
+    def shape(self, shape: type[Shape], placed: PlacedData) -> Any:
+        """Make a shape of what can be read of some data."""
+        data = placed.data
+        if not isinstance(data, dict):
+            return UNREAD
+        fields = {str(info.alias): (name, info) for name, info in shape.model_fields.items()}
+        written = {key: spelled for key, (_, info) in fields.items() for spelled in _spellings(info) if spelled in data}
+        absent = [key for key in fields if key not in written]
+        strange = data.keys() - set(written.values())
+        meant = {near for key in strange for near in nearest(str(key), absent, most=1) or absent}
+        values = {}
+        for key, (name, info) in fields.items():
+            if key in meant or (key in absent and info.is_required()):
+                values[name] = UNREAD
+            elif key in written:
+                values[name] = self.value(info.annotation, info.metadata, placed.inside(written[key]))
+        for error in self._refused(shape, values, placed):
+            if not error.at:
+                return UNREAD
+            values[fields[str(error.at[0])][0]] = UNREAD
+        return _constructed(shape, values)
+
+    def _refused(self, shape: type[Shape], values: dict[str, Any], placed: PlacedData) -> list[TextError]:
+        """Return what does not go together. What is not read is not there to be asked for."""
+        read = _constructed(shape, values)
+        for name in [name for name, value in values.items() if value is UNREAD]:
+            del read.__dict__[name]
+        refused = []
+        for name in shape.__pydantic_decorators__.model_validators:
+            judge = getattr(read, name)
+            try:
+                with suppress(UnreadError, AttributeError, LookupError, TypeError):
+                    judge(*[SimpleNamespace(context=self.known)] * len(signature(judge).parameters))
+            except TextError as error:
+                refused.append(error)
+                found = explain(error, placed)
+                self.findings.extend([] if found in self.findings else [found])
+        return refused
+
+    def value(self, kind: Any, judged_by: list[Any], placed: PlacedData) -> Any:
+        """Return the value of one field; where it does not fit, what of it can be read, if it can be told apart from the rest."""
+        try:
+            return TypeAdapter(Annotated[kind, *judged_by] if judged_by else kind).validate_python(placed.data, context=self.known)
+        except ValidationError:
+            parts = self._parts(kind, placed) if placed.data else UNREAD
+            return UNREAD if any(isinstance(one, AfterValidator) and one is not NOT_EMPTY for one in judged_by) else parts
+
+    def _parts(self, kind: Any, placed: PlacedData) -> Any:
+        inside, origin, given = get_args(kind), get_origin(kind), placed.data
+        if hasattr(kind, "__metadata__"):
+            return self.value(inside[0], list(kind.__metadata__), placed)
+        if type(None) in inside:
+            return self.value(next(one for one in inside if one is not type(None)), [], placed)
+        if isclass(kind) and issubclass(kind, Shape):
+            return self.shape(kind, placed)
+        if origin is tuple and inside[1:] == (...,) and isinstance(given, list):
+            return tuple(self.value(inside[0], [], placed.inside(number)) for number in range(len(given)))
+        if origin is dict and isinstance(given, dict):
+            return {key: self.value(inside[1], [], placed.inside(key)) for key in given}
+        return UNREAD
+
+
+def _constructed(shape: type[Shape], values: dict[str, Any]) -> Shape:
+    """Make a shape without looking at its values. Here they are by the names of its fields."""
+    return shape.model_construct(**{str(shape.model_fields[name].alias): value for name, value in values.items()})
 
 
 def _spellings(info: FieldInfo) -> tuple[str, ...]:
     both = info.validation_alias
     return tuple(map(str, both.choices)) if isinstance(both, AliasChoices) else (str(info.alias),)
-
-
-def _value(kind: Any, judged_by: list[Any], given: Any, known: Known) -> Any:
-    """Return the value of one field; where it does not fit, what of it can be read."""
-    try:
-        return TypeAdapter(Annotated[kind, *judged_by] if judged_by else kind).validate_python(given, context=known)
-    except ValidationError:
-        return _parts(kind, given, known) if given else UNREAD
-
-
-def _parts(kind: Any, given: Any, known: Known) -> Any:
-    inside, origin = get_args(kind), get_origin(kind)
-    if hasattr(kind, "__metadata__"):
-        return _value(inside[0], list(kind.__metadata__), given, known)
-    if type(None) in inside:
-        return _value(next(one for one in inside if one is not type(None)), [], given, known)
-    if isclass(kind) and issubclass(kind, Shape):
-        return in_part(kind, given, known)
-    if origin is tuple and inside[1:] == (...,) and isinstance(given, list):
-        return tuple(_value(inside[0], [], one, known) for one in given)
-    if origin is dict and isinstance(given, dict):
-        return {key: _value(inside[1], [], one, known) for key, one in given.items()}
-    return UNREAD

@@ -4,17 +4,15 @@ Every scalar stays the text that was written; what it means is for the field to 
 text (links between values, types, merged mappings) is refused, and so is a key that is given twice.
 """
 
-from collections.abc import Mapping
-from dataclasses import dataclass
-
 import yaml
 
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
+from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_files import TextFolder
 from builder.read.yaml.yaml_links import find_links_and_types
-from builder.read.yaml.yaml_nodes import Construction, Data, Mark, Path, Step, too_deep
+from builder.read.yaml.yaml_nodes import Construction, too_deep
 from builder.read.yaml.yaml_problems import explain_problem
 
 FINDS = (FindingKind("file-empty", STOP, "A file holds nothing."),)
@@ -24,49 +22,13 @@ _LOADER: type = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 _NO_ENDS = str.maketrans(dict.fromkeys("\u0085\u2028\u2029", " "))
 
 
-@dataclass(frozen=True)
-class PlacedYaml:
-    """The data of one file, and a mark for each path in it. `in_part` says that some lines of the file could not be taken in."""
-
-    file: str
-    data: Data
-    marks: Mapping[Path, Mark]
-    in_part: bool = False
-
-    def place(self, *path: Step) -> Place:
-        """Return the place of the value at a path, or of the nearest value around it."""
-        return self._mark(path).value
-
-    def key_place(self, *path: Step) -> Place:
-        """Return the place of the key at a path, or of the nearest one around it."""
-        return self._mark(path).key
-
-    def places(self, *path: Step) -> dict[str, Place]:
-        """Return for each key of a mapping the place of the text under it, or of the key itself where there is more than a text."""
-        data = self.at(*path)
-        keys = data if isinstance(data, dict) else {}
-        return {key: self.place(*path, key) if isinstance(value, str) else self.key_place(*path, key) for key, value in keys.items()}
-
-    def at(self, *path: Step) -> Data:
-        """Return the value at a path that is known to be there."""
-        data = self.data
-        for step in path:
-            data = data[step]  # type: ignore[index]
-        return data
-
-    def _mark(self, path: Path) -> Mark:
-        while path not in self.marks:
-            path = path[:-1]
-        return self.marks[path]
-
-
-def read_yaml_file(folder: TextFolder, name: str) -> PlacedYaml | None:
+def read_yaml_file(folder: TextFolder, name: str) -> PlacedData | None:
     """Read one file of a folder; None where nothing can be made of it."""
     text = folder.text(name)
     return None if text is None else read_yaml(text, folder.shown_as + name, folder.findings)
 
 
-def read_yaml(text: str, file: str, findings: list[Finding], first_line: int = 1) -> PlacedYaml | None:
+def read_yaml(text: str, file: str, findings: list[Finding], first_line: int = 1) -> PlacedData | None:
     """Read one file, or a piece of it that begins at a line; None where nothing can be made of it."""
     text = text.translate(_NO_ENDS)
     try:
@@ -89,4 +51,4 @@ def read_yaml(text: str, file: str, findings: list[Finding], first_line: int = 1
         # Values that name one another have no end, and have been found already.
         findings += [] if beyond else [construction.overflow]
         return None
-    return PlacedYaml(file, data, construction.marks, in_part=bool(beyond or refused))
+    return PlacedData(file, data, construction.marks, in_part=bool(beyond or refused))

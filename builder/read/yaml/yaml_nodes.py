@@ -4,14 +4,12 @@ A node that others name by a sign is met, and built, again and again; the limits
 key a space is a space, also one that does not break the line: nobody sees the difference.
 """
 
-from dataclasses import dataclass
-from typing import TypeAlias
-
 import yaml
 
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
+from builder.read.text.placed_data import Data, Mark, Path
 from builder.words.fold import fold
 
 FINDS = (
@@ -21,20 +19,8 @@ FINDS = (
     FindingKind("yaml-too-deep", STOP, "Lists and mappings are nested too deeply."),
 )
 
-Data: TypeAlias = "str | list[Data] | dict[str, Data]"
-Step: TypeAlias = str | int
-Path: TypeAlias = tuple[Step, ...]
-
 _MOST_NODES, _DEEPEST = 20_000, 40
 _MERGE_TAG = "tag:yaml.org,2002:merge"
-
-
-@dataclass(frozen=True)
-class Mark:
-    """The places of a value and of the key (for an item of a list: the item) under which it stands."""
-
-    key: Place
-    value: Place
 
 
 class Construction:
