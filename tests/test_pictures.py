@@ -172,15 +172,21 @@ STANDS_FOR_TEN = "".join(f'<g id="a{n}">{f"""<use href="#a{n + 1}"/>""" * 10}</g
     [
         ("<g>" * 3_000 + "</g>" * 3_000, "more than 100 groups"),
         ("".join(f'<use id="a{n}" href="#a{n + 1}"/>' for n in range(3_000)), "more than 100 groups"),
-        (STANDS_FOR_TEN, "more than 100,000 shapes"),
+        (STANDS_FOR_TEN, "more than 20,000 shapes"),
+        (f'<path d="M0 0{"l1.5-.5" * 210_000}"/>', "or 200,000 points"),
+        (f'<defs><polygon id="a" points="{"1,2 " * 110_000}"/></defs><use href="#a"/>', "or 200,000 points"),
         ("<g/>" * 2_000_000, "larger than 5 MB"),
     ],
-    ids=["groups in groups", "one for the other", "one for ten", "large"],
+    ids=["groups in groups", "one for the other", "one for ten", "a long path", "a long path twice", "large"],
 )
 def test_a_drawing_that_nothing_could_draw_is_told(inside: str, told: str) -> None:
     with pytest.raises(PictureError) as error:
         clean_picture(plain_drawing(inside), ".svg")
     assert told in error.value.wrong
+
+
+def test_a_drawing_of_many_points_and_shapes_is_read() -> None:
+    assert clean_picture(plain_drawing(f'<path d="M0 0{"l1.5-.5" * 90_000}"/>' + '<path d="M0 0h5"/>' * 9_000), ".svg").left_out == ()
 
 
 @pytest.mark.parametrize("inside", ['<g id="a"><use href="#a"/></g>', '<g id="a"><use href="#b"/></g><g id="b"><use href="#a"/></g>'])

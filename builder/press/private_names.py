@@ -1,15 +1,21 @@
-"""The names of the PDF library that are not public and that this stage rests on, apart from those of `drawn_once`.
+"""The names of the PDF library that are not public and that this stage rests on.
 
-They are four: `_page_box`, the boxes of a page as they were laid out, its text before its margins; `is_column`, what a box of several
-columns is made of; `mark`, what a box has become in the tags of the PDF; and `split_first_line`, what breaks a text into lines. No other
-module writes them; `tests/press/test_private_names.py` tells when a version of the library has them otherwise.
+They are five: `_page_box`, the boxes of a page as they were laid out, its text before its margins; `is_column`, what a box of several
+columns is made of; `mark`, what a box has become in the tags of the PDF; `split_first_line`, what breaks a text into lines; and
+`SVGImage.draw`, with its tree and `add_group` and `draw_x_object` of its streams. No other module writes them;
+`tests/press/test_private_names.py` and `test_drawn_once.py` tell when a version of the library has them otherwise.
 
 Decided: a text that fits a line but for the space at its end is kept whole, in place of the library's own break. Why: where a number in
 bold did not fit after it, the library left the first word of such a text on a line by itself.
+
+Decided: a drawing of one size is put into a PDF as a form the first time, and shown again from there, whether it is a file or stands in
+the HTML each time. Why: the library draws an SVG anew wherever it stands: a border some fifty times for each box, the front of a label on
+each label.
 """
 
 from collections.abc import Iterator
 from typing import Any
+from xml.etree import ElementTree
 
 # What the library's break of a line gives: where it goes on is the third.
 GOES_ON = 2
@@ -61,3 +67,26 @@ def keep_lines_whole() -> None:
 
     split_first_line.keeps_lines_whole = True  # type: ignore[attr-defined]
     inline.split_first_line = split_first_line
+
+
+def draw_once() -> None:
+    """Let every SVG of one size be drawn once for each PDF. Calling it again changes nothing."""
+    from weasyprint.images import SVGImage
+
+    anew = SVGImage.draw
+    if getattr(anew, "shows_again", False):
+        return
+
+    def draw(self: Any, stream: Any, width: float, height: float, style: Any) -> None:
+        forms = vars(stream._resources).setdefault("forms_shown_again", {})
+        key = (ElementTree.tostring(self._svg.tree._etree_node), width, height)
+        if key not in forms:
+            form = stream.add_group(0, 0, width, height)
+            # A plain form: as a group of transparency of its own it would have to be flattened for some printers.
+            del form.extra["Group"]
+            anew(self, form, width, height, style)
+            forms[key] = form.id
+        stream.draw_x_object(forms[key])
+
+    draw.shows_again = True  # type: ignore[attr-defined]
+    SVGImage.draw = draw

@@ -1,8 +1,7 @@
 """HTML to PDF. The only module that knows the PDF library, which it imports late: a machine may lack it.
 
 Every sheet is a tagged PDF/UA-1 file. The library writes no scope on header cells and no print flag on links; a finisher adds both. It
-needs names of the library that are private (`private_names`, `drawn_once`), which is why its next major version is shut out in
-pyproject.toml.
+needs names of the library that are private (`private_names`), which is why its next major version is shut out in pyproject.toml.
 """
 
 from __future__ import annotations
@@ -21,15 +20,19 @@ from builder.fonts.files import font_faces, font_folders
 from builder.model.document import Document
 from builder.model.label.own_font import FONT_ENDINGS
 from builder.pictures import clean_picture
-from builder.press.drawn_once import draw_once
 from builder.press.fitting import overfull
 from builder.press.folder import FolderError
+from builder.press.in_time import TooLongError, at_most
 from builder.press.kept import PressedSheet, style_file, sum_of_file
-from builder.press.private_names import boxes_of, keep_lines_whole, set_scope
+from builder.press.private_names import boxes_of, draw_once, keep_lines_whole, set_scope
 from builder.press.sizes import laid_out
 
 NOT_SET = "{} cannot be made: a style or a template in layouts/ asks for what the PDF engine cannot do ({})."
+TOO_LONG = "{} cannot be made: with {} the PDF engine works at it for more than {} seconds and comes to no end."
 TAKE_OUT = "Take out what was written there last, and publish again; what was published before is as it was."
+# Seconds of processor time that a sheet in a look of the studio's own may take, and for each of its elements: our own sheets take a
+# quarter to one thousandth of a second for an element on one core of a server.
+LONGEST, LONGEST_OF_AN_ELEMENT = 5, 0.002
 MISSING = (
     "No PDF was written: the PDF engine does not start ({}). Every sheet is in the output as a page, which a browser prints. "
     "On Debian or Ubuntu this installs what the engine needs: "
@@ -92,16 +95,25 @@ class Engine:
     def press(self, document: Document) -> PressedSheet:
         """Make one PDF; text that runs over the edge of a box that has to hold it is told.
 
-        Raises FolderError where the engine fails on a studio that has layouts of its own: whatever these ask for, it is no fault of ours.
+        Raises FolderError where the engine fails on a studio that has layouts of its own, or comes to no end with them: whatever these ask
+        for, it is no fault of ours.
         """
-        try:
+        if not any(folder.is_dir() for folder in self._layouts[:-1]):
             return self._pressed(document)
+        seconds = LONGEST + LONGEST_OF_AN_ELEMENT * document.html.count("<")
+        try:
+            with at_most(seconds):
+                return self._pressed(document)
+        except TooLongError:
+            raise FolderError(TOO_LONG.format(document.path, self._own_look_of(document), round(seconds)), TAKE_OUT) from None
         except (OSError, MemoryError):
             raise
         except Exception as error:
-            if not any(folder.is_dir() for folder in self._layouts[:-1]):
-                raise
             raise FolderError(NOT_SET.format(document.path, str(error) or type(error).__name__), TAKE_OUT) from error
+
+    def _own_look_of(self, document: Document) -> str:
+        own = (name for name in document.styles if style_file(name, self._layouts).parent.parent != self._layouts[-1])
+        return " and ".join(f"layouts/styles/{name}" for name in own) or "a template in layouts/"
 
     def _pressed(self, document: Document) -> PressedSheet:
         from weasyprint import HTML

@@ -12,6 +12,7 @@ from urllib.parse import parse_qs, unquote, urlsplit
 
 from builder.fonts.files import font_faces, font_folders
 from builder.pictures import clean_picture, picture_at
+from builder.press.folder import FolderError
 from builder.preview.shown import Shown
 
 _OURS = Path(__file__).parent
@@ -88,7 +89,7 @@ class Answering(BaseHTTPRequestHandler):
     def _pdf(self, path: str) -> None:
         try:
             pdf = self.shown.pdf(path)
-        except OSError as error:
+        except (OSError, FolderError) as error:
             self._send(503, f"{error}\n".encode(), "text/plain; charset=utf-8")
             return
         if pdf is None:

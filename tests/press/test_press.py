@@ -1,6 +1,7 @@
 """A publication to files: PDFs are read back for their pages, their size, their text, their fonts and their tags."""
 
 import io
+import itertools
 import os
 import pickle
 from collections.abc import Callable, Iterable, Iterator, Sequence
@@ -204,6 +205,23 @@ def test_what_the_engine_fails_on_is_told_where_the_studio_has_layouts(
         asks = "a style or a template in layouts/ asks for what the PDF engine cannot do"
         assert told.value.wrong == f"sheet.pdf cannot be made: {asks} (this width is not handled yet)."
     assert not (tmp_path / "output").exists()
+
+
+@pytest.mark.parametrize(("own", "told"), [(("own-paper.css",), "layouts/styles/own-paper.css"), ((), "a template in layouts/")])
+def test_a_sheet_that_comes_to_no_end_in_a_look_of_the_studios_own_is_told(
+    own: tuple[str, ...], told: str, pressed: Pressing, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    before = pressed(sheet())[1]["sheet.pdf"]
+    (tmp_path / "studio" / "layouts" / "styles").mkdir(parents=True)
+    (tmp_path / "studio" / "layouts" / "styles" / "own-paper.css").write_text("body { columns: 9000 }", encoding="utf-8")
+    monkeypatch.setattr(pool, "_cores", lambda: 1)
+    monkeypatch.setattr(sheets, "LONGEST", 0)
+    monkeypatch.setattr(sheets, "laid_out", lambda *_: [one for one in itertools.count() if one < 0])
+    with pytest.raises(FolderError) as error:
+        pressed(sheet(body=f"{BODY}<p>Pour it.</p>", styles=(*STYLES, *own)))
+    wrong = f"sheet.pdf cannot be made: with {told} the PDF engine works at it for more than 0 seconds and comes to no end."
+    assert error.value.wrong == wrong
+    assert (tmp_path / "output" / "print" / "sheet.pdf").read_bytes() == before
 
 
 def test_what_is_told_of_a_folder_goes_from_one_process_to_another() -> None:

@@ -19,6 +19,7 @@ import pytest
 
 from builder.model.finding import Finding, Weight
 from builder.model.place import Place
+from builder.press.folder import FolderError
 from builder.preview import PortTakenError, Preview
 from builder.preview.built import Built, Passage
 from builder.preview.marks import flagged
@@ -125,6 +126,16 @@ def test_a_sheet_is_pressed_when_it_is_asked_for(unchanged: Shown) -> None:
     status, body, headers = unchanged.ask(f"/{sheet}?pdf")
     assert (status, headers["Content-Type"], body[:5]) == (200, "application/pdf", "%PDF-")
     assert not list(unchanged.folder.rglob("*.pdf"))
+
+
+def test_a_sheet_that_the_engine_cannot_make_says_so(unchanged: Shown, monkeypatch: pytest.MonkeyPatch) -> None:
+    def fail(*_: object) -> bytes:
+        raise FolderError("checklist.pdf cannot be made.", "Take out what was written last.")
+
+    monkeypatch.setattr("builder.preview.shown.press_one", fail)
+    sheet = next(path for path in unchanged.preview.shown.built.listed.entries if path.endswith("checklist.pdf"))
+    status, body, _ = unchanged.ask(f"/{sheet}?pdf")
+    assert (status, body) == (503, "checklist.pdf cannot be made. Take out what was written last.\n")
 
 
 @pytest.mark.parametrize("host", ["", "127.0.0.1", "studio.example", "127.0.0.1.studio.example:8250", "0.0.0.0:8250"])
