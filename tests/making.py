@@ -9,7 +9,7 @@ from builder.model.dose.limit import Rules
 from builder.model.finding import Finding
 from builder.model.lye.soap_made import SoapMade
 from builder.model.place import NOWHERE, Name
-from builder.model.recipe.figure import Figure, Figures, Known, Source
+from builder.model.recipe.figure import Figure, Figures, Known, Source, SourceKind
 from builder.model.recipe.ingredient import CountsAs, Ingredient, LabelName, MixesWith
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Product
@@ -40,7 +40,7 @@ from builder.reckon.recipe.batches import reckon_batch
 from builder.reckon.recipe.workplace import NO_RULES, Workplace, by_unit
 from builder.words.fold import fold
 
-SOURCE = Source("test", "a figure for this test", "test")
+SOURCE = Source("test", "a figure for this test", SourceKind.ARTICLE)
 # A number as a test writes it; text is taken digit by digit.
 Number = int | float | str | Fraction
 T = TypeVar("T")

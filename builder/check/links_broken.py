@@ -9,7 +9,7 @@ from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Name
 from builder.model.studio import PICTURE_ENDINGS, Studio
 from builder.model.subject import Subject, WholeClass
-from builder.model.teaching.lesson import Block, CautionHere, DrawingHole, LinkHole, PictureHole, Piece, Prose
+from builder.model.teaching.lesson import Block, CautionHere, DrawingHole, LinkHole, LinkTo, PictureHole, Piece, Prose
 from builder.words.nearest import did_you_mean
 
 _About = frozenset[Subject]
@@ -75,7 +75,7 @@ def _holes(pieces: tuple[Piece, ...], folder: str, about: _About, studio: Studio
                 )
         elif isinstance(piece, LinkHole):
             there, unread = (
-                (studio.pages.keys(), studio.unread.pages) if piece.kind == "page" else (studio.classes.keys(), studio.unread.classes)
+                (studio.pages.keys(), studio.unread.pages) if piece.kind is LinkTo.PAGE else (studio.classes.keys(), studio.unread.classes)
             )
             if piece.target.text not in there | unread:
                 yield stop(

@@ -10,7 +10,7 @@ from builder.compose.picture_files import files_of
 from builder.compose.teaching.class_facts import picture_file
 from builder.compose.teaching.pieces import pictures_in
 from builder.model.dates.studio_class import StudioClass
-from builder.model.document import CopiedFile, Document, Folder
+from builder.model.document import CopiedFile, Document, Folder, Origin
 from builder.model.teaching.lesson import Where
 
 
@@ -31,15 +31,15 @@ def list_files(edition: Edition, documents: Sequence[Document]) -> tuple[CopiedF
 
 
 def _styles(folder: Folder) -> Iterable[CopiedFile]:
-    yield CopiedFile(folder, addresses.icon(folder).path, "layouts", "styles/icon.svg")
+    yield CopiedFile(folder, addresses.icon(folder).path, Origin.LAYOUTS, "styles/icon.svg")
     for name in SCREEN_STYLES:
-        yield CopiedFile(folder, addresses.style(folder, name).path, "layouts", f"styles/{name}")
+        yield CopiedFile(folder, addresses.style(folder, name).path, Origin.LAYOUTS, f"styles/{name}")
 
 
 def _fonts(edition: Edition, folder: Folder) -> Iterable[CopiedFile]:
     font = edition.studio.title_font
     if font and font.shows:
-        yield CopiedFile(folder, addresses.title_font(folder, font.ending).path, "fonts", font.path)
+        yield CopiedFile(folder, addresses.title_font(folder, font.ending).path, Origin.FONTS, font.path)
 
 
 def _pictures(edition: Edition, folder: Folder, files: Iterable[str]) -> Iterable[CopiedFile]:

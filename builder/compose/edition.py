@@ -16,7 +16,7 @@ from builder.model.roster.roster_file import is_roster
 from builder.model.studio import Studio
 from builder.model.supplies.shopping import Shopping
 from builder.model.teaching.class_plan import ClassPlan
-from builder.model.teaching.lesson import LinkHole
+from builder.model.teaching.lesson import LinkHole, LinkTo
 
 
 @dataclass(frozen=True)
@@ -88,7 +88,7 @@ class Edition:
     def target(self, hole: LinkHole) -> Address:
         """Return the document that a link of the studio's text means; what is held back is looked for on the catalogue."""
         key, site = hole.target.text, self.site
-        if hole.kind == "page":
+        if hole.kind is LinkTo.PAGE:
             return addresses.text_page(key) if key in dict(site.pages) else addresses.CATALOGUE
         return addresses.class_page(key) if key in site.classes else addresses.CATALOGUE
 

@@ -13,7 +13,7 @@ from builder.compose import addresses
 from builder.compose.addresses import Address
 from builder.compose.edition import Edition
 from builder.compose.views.site.picture import PictureView
-from builder.model.document import CopiedFile, Folder
+from builder.model.document import CopiedFile, Folder, Origin
 from builder.model.picture import ON_A_PHONE, ON_A_PHONE_IN_A_ROW, PictureFile
 from builder.model.studio import Studio
 
@@ -74,9 +74,9 @@ def logo_address(studio: Studio, here: Address) -> str:
 def files_of(studio: Studio, folder: Folder, file: str) -> tuple[CopiedFile, ...]:
     """Return the files as which a picture is published."""
     picture = studio.pictures.get(file, PictureFile(None))
-    usual = CopiedFile(folder, _usual(folder, file, picture).path, "studio", file, picture.usual_width if picture.widths else 0)
+    usual = CopiedFile(folder, _usual(folder, file, picture).path, Origin.PICTURES, file, picture.usual_width if picture.widths else 0)
     kinds = ((width, ending) for width in picture.widths for ending in _MODERN)
-    sized = (CopiedFile(folder, _address(folder, file, width, ending).path, "studio", file, width) for width, ending in kinds)
+    sized = (CopiedFile(folder, _address(folder, file, width, ending).path, Origin.PICTURES, file, width) for width, ending in kinds)
     return (usual, *sized)
 
 

@@ -15,7 +15,7 @@ from builder.compose.machines.sharing import sharing_pictures
 from builder.compose.machines.site_map import site_map
 from builder.compose.seen_by_classes import seen_by_classes
 from builder.compose.templates import Templates
-from builder.model.document import CopiedFile, Document, Folder, Joined, Publication
+from builder.model.document import CopiedFile, Document, Folder, Joined, Origin, Publication
 from builder.model.finding import Finding
 from builder.model.held_back import NOTHING_HELD, HeldBack
 from builder.model.remembered import remembered
@@ -36,7 +36,7 @@ def compose_documents(edition: Edition, by_name: Edition) -> Publication:
     documents = (*documents, whole) if whole else documents
     files = list_files(edition, documents)
     drawn = sharing_pictures(edition)
-    _refuse_one_address_for_two([*documents, *files, *(CopiedFile(Folder.SITE, one.path, "", "") for one in drawn)])
+    _refuse_one_address_for_two([*documents, *files, *(CopiedFile(Folder.SITE, one.path, Origin.PICTURES, "") for one in drawn)])
     return Publication(documents, files, drawn)
 
 

@@ -62,17 +62,25 @@ class Document:
         return f"{self.folder}/{self.path}"
 
 
+class Origin(StrEnum):
+    """Where a copied file comes from: the pictures of the studio (made anew), its own fonts, our typefaces, styles and the like."""
+
+    PICTURES = "pictures"
+    FONTS = "fonts"
+    TYPEFACES = "typefaces"
+    LAYOUTS = "layouts"
+
+
 @dataclass(frozen=True)
 class CopiedFile:
-    """A file to copy into the output. `origin` is `studio` (a picture, made anew), `fonts` (of the studio's own, as they
-    are) or `layouts`, `source` relative to it.
+    """A file to copy into the output, with its `source` relative to its origin.
 
     `width` is that of a photograph in points, which is made anew; 0 where a file keeps its size.
     """
 
     folder: Folder
     path: str
-    origin: str
+    origin: Origin
     source: str
     width: int = 0
 

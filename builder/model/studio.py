@@ -11,7 +11,7 @@ from builder.model.dates.published_date import PublishedDate
 from builder.model.dates.studio_class import StudioClass
 from builder.model.dose.limit import Rules, rules_for
 from builder.model.finding import Acceptance
-from builder.model.label.label_sheet import NO_WISHES, LabelWishes
+from builder.model.label.label_sheet import NO_WISHES, LabelWishes, Paper
 from builder.model.label.labelling import Labelling, labelling_by
 from builder.model.label.language import ENGLISH, OWN, Language
 from builder.model.label.own_font import OwnFont
@@ -76,7 +76,7 @@ class Profile(Placed):
     contact: Mapping[str, str]
     region: str
     currency: str
-    paper: str
+    paper: Paper
     scales: tuple[Scale, ...]
     home_scales: tuple[Scale, ...]
     responsible: Responsible | None = None

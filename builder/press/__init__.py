@@ -11,7 +11,7 @@ from tempfile import TemporaryDirectory
 from typing import TYPE_CHECKING
 
 from builder.fonts.files import only_our_fonts
-from builder.model.document import Document, Folder, Publication
+from builder.model.document import Document, Folder, Origin, Publication
 from builder.press.files import copy_file, write_document, write_picture
 from builder.press.folder import Building, replaced
 from builder.press.kept import Kept, PressedSheet, engine_sum
@@ -56,7 +56,7 @@ def press_publication(
     """
     pages = [document for document in publication.documents if not document.path.endswith(".pdf")]
     sheets = [document for document in publication.documents if document.path.endswith(".pdf")]
-    origins = {"studio": (studio_folder,), "fonts": (studio_folder,), "layouts": layout_folders}
+    origins = {Origin.PICTURES: (studio_folder,), Origin.FONTS: (studio_folder,), Origin.LAYOUTS: layout_folders}
     with replaced(output, waits) as building:
         pictures = KeptPictures(building.last)
         for document in pages:

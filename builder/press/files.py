@@ -5,7 +5,7 @@ from collections.abc import Callable, Iterable
 from pathlib import Path
 
 from builder.fonts.files import font_file
-from builder.model.document import CopiedFile, Document, Folder, MadeFile
+from builder.model.document import CopiedFile, Document, Folder, MadeFile, Origin
 from builder.model.sharing import SharingPicture
 from builder.pictures import PictureError, picture_at
 from builder.pictures.sharing import draw_sharing
@@ -30,7 +30,7 @@ def copy_file(building: Path, copied: CopiedFile, origins: Iterable[Path], pictu
     source = next((source for source in sources if source.is_file()), sources[-1])
     target = _inside(building, Path(copied.folder, copied.path))
     target.parent.mkdir(parents=True, exist_ok=True)
-    if copied.origin == "studio":
+    if copied.origin is Origin.PICTURES:
         data, asked = source.read_bytes(), (source.suffix, copied.width, target.suffix)
         made_of = repr(asked).encode() + data
         try:

@@ -13,7 +13,7 @@ from posixpath import relpath
 from urllib.parse import quote, unquote
 
 from builder.fonts.files import all_files, font_faces, font_folders
-from builder.model.document import CopiedFile, Document, Folder, MadeFile
+from builder.model.document import CopiedFile, Document, Folder, MadeFile, Origin
 from builder.press.files import copy_file, write_document
 from builder.press.kept import style_file
 from builder.press.kept_pictures import KeptPictures
@@ -43,7 +43,7 @@ def write_twins(
 
     Yields all that was written.
     """
-    origins = {"studio": (studio_folder,), "layouts": layout_folders, "typefaces": font_folders()}
+    origins = {Origin.PICTURES: (studio_folder,), Origin.LAYOUTS: layout_folders, Origin.TYPEFACES: font_folders()}
     for copied in dict.fromkeys(_needed(sheets, studio_folder, layout_folders)):
         if not (building / copied.folder / copied.path).exists():
             copy_file(building, copied, origins[copied.origin], pictures)
@@ -73,12 +73,12 @@ def _faces() -> MadeFile:
 def _needed(sheets: Sequence[Document], studio_folder: Path, layout_folders: tuple[Path, ...]) -> Iterator[CopiedFile]:
     """Yield the fonts, every style of some sheets, what these show, and the pictures of the studio that are there."""
     for file in all_files() if sheets else ():
-        yield CopiedFile(Folder.PRINT, f"styles/{_FONTS}/{file.name}", "typefaces", file.name)
+        yield CopiedFile(Folder.PRINT, f"styles/{_FONTS}/{file.name}", Origin.TYPEFACES, file.name)
     for name in dict.fromkeys((*(name for sheet in sheets for name in sheet.styles), *([ON_SCREEN] if sheets else []))):
-        yield CopiedFile(Folder.PRINT, f"styles/{name}", "layouts", f"styles/{name}")
+        yield CopiedFile(Folder.PRINT, f"styles/{name}", Origin.LAYOUTS, f"styles/{name}")
         for shown in _BESIDE_A_STYLE.findall(style_file(name, layout_folders).read_text(encoding="utf-8")):
-            yield CopiedFile(Folder.PRINT, shown, "layouts", shown)
+            yield CopiedFile(Folder.PRINT, shown, Origin.LAYOUTS, shown)
     for picture in (unescape(unquote(address)) for sheet in sheets for _, address in _RELATIVE_PICTURE.findall(sheet.html)):
         file = (studio_folder / picture).resolve()
         if file.is_file() and file.is_relative_to(studio_folder.resolve()):
-            yield CopiedFile(Folder.PRINT, f"pictures/{picture}", "studio", picture)
+            yield CopiedFile(Folder.PRINT, f"pictures/{picture}", Origin.PICTURES, picture)

@@ -11,6 +11,7 @@ from pathlib import Path
 from urllib.parse import parse_qs, unquote, urlsplit
 
 from builder.fonts.files import font_faces, font_folders
+from builder.model.document import Origin
 from builder.pictures import clean_picture, picture_at
 from builder.press.folder import FolderError
 from builder.preview.shown import Shown
@@ -73,7 +74,7 @@ class Answering(BaseHTTPRequestHandler):
         path = f"{path}index.html" if path.endswith("/") else path
         file = self.shown.built.copied(path)
         if file is not None:
-            made = partial(picture_at, width=file.width, wanted=f".{path.rpartition('.')[2]}") if file.origin == "studio" else None
+            made = partial(picture_at, width=file.width, wanted=f".{path.rpartition('.')[2]}") if file.origin is Origin.PICTURES else None
             self._file(self.shown.built.source_of(file), made, path)
             return
         if path and not path.endswith((".html", ".pdf")):

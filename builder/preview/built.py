@@ -13,7 +13,7 @@ from pathlib import Path
 from builder import pipeline
 from builder.compose.on_demand import Entry, OnDemand
 from builder.library import CONTENT
-from builder.model.document import CopiedFile, Document
+from builder.model.document import CopiedFile, Document, Origin
 from builder.model.finding import Finding
 from builder.model.roster.roster_file import is_roster
 from builder.model.studio import Studio
@@ -81,7 +81,7 @@ class Built:
 
     def source_of(self, file: CopiedFile) -> Path | None:
         """Return where such a file is copied from."""
-        return _first(self.layouts if file.origin == "layouts" else (self.folder,), file.source)
+        return _first(self.layouts if file.origin is Origin.LAYOUTS else (self.folder,), file.source)
 
 
 def _first(roots: tuple[Path, ...], name: str) -> Path | None:

@@ -9,7 +9,7 @@ from builder.compose.frames import SCREEN_STYLES
 from builder.compose.templates import Templates
 from builder.compose.views.frame import Link, PageFrame, Sender
 from builder.compose.views.text_page import TextPageView
-from builder.model.document import CopiedFile, Document, Folder, Publication
+from builder.model.document import CopiedFile, Document, Folder, Origin, Publication
 from builder.read.text.markdown import render_page
 from builder.reference.page import Page
 from builder.reference.pages import START, pages
@@ -30,7 +30,7 @@ def text_publication(layouts: Path, texts: Sequence[Page], home: Link, *more: Li
     copies = (*styles, (addresses.icon(Folder.SITE).path, "styles/icon.svg"))
     return Publication(
         tuple(_document(templates, page, home, more) for page in texts),
-        tuple(CopiedFile(Folder.SITE, path, "layouts", source) for path, source in copies),
+        tuple(CopiedFile(Folder.SITE, path, Origin.LAYOUTS, source) for path, source in copies),
     )
 
 

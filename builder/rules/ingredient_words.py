@@ -6,10 +6,11 @@ costs trust.
 """
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.teaching.lesson import Part
 from builder.model.teaching.prose import Sentence
 from builder.rules.clauses import Clause, clauses_of, explains, stands
@@ -17,23 +18,23 @@ from builder.rules.grammar.verbs import PUTS_IN, verbs_that
 from builder.words.fold import fold
 
 # What a kind of ingredient, or what it counts as, is called beside the word for it.
-_CALLED = {
-    "alkali": ("lye",),
-    "antioxidant": ("vitamin e",),
-    "colourant": ("colour", "color", "pigment", "mica", "dye"),
-    "emulsifier": ("wax",),
-    "essential oil": ("scent", "fragrance"),
-    "exfoliant": ("grain", "scrub"),
-    "flavour": ("flavor", "scent"),
-    "fragrance": ("scent",),
-    "herb": ("flower", "petal", "leave"),
-    "liquid": ("lye",),
-    "lotion base": ("base",),
-    "soap base": ("base",),
+_CALLED: Mapping[str, tuple[str, ...]] = {
+    IngredientKind.ALKALI: ("lye",),
+    IngredientKind.ANTIOXIDANT: ("vitamin e",),
+    IngredientKind.COLOURANT: ("colour", "color", "pigment", "mica", "dye"),
+    IngredientKind.EMULSIFIER: ("wax",),
+    IngredientKind.ESSENTIAL_OIL: ("scent", "fragrance"),
+    IngredientKind.EXFOLIANT: ("grain", "scrub"),
+    IngredientKind.FLAVOUR: ("flavor", "scent"),
+    IngredientKind.FRAGRANCE: ("scent",),
+    IngredientKind.HERB: ("flower", "petal", "leave"),
+    IngredientKind.LIQUID: ("lye",),
+    IngredientKind.LOTION_BASE: ("base",),
+    IngredientKind.SOAP_BASE: ("base",),
 }
 _FATS = ("oil", "fat")
 # Kinds whose word tells nothing by itself; oils and fats are called by `_FATS`.
-_NO_KINDS = ("oil", "fat", "other")
+_NO_KINDS = (IngredientKind.OIL, CountsAs.FAT, IngredientKind.OTHER)
 # Words of a name that tell nothing about which ingredient is meant.
 _COMMON = (
     "acid", "blend", "butter", "essential", "extract", "fragrance", "from", "powder", "pure", "refined", "seed", "sodium", "sweet", "water",

@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass
 from datetime import datetime
 
+from builder.model.recipe.ingredient import DeclaredAs
 from builder.read.text.file_names import plain_name
 from builder.start.marks import filled, flow, scalar
 from builder.start.starters import card_start, text_of
@@ -33,7 +34,7 @@ def card_file(name: str, kind: str) -> dict[str, str]:
         "kind": kind,
         "counts as": start.counts_as,
         "mixes with": start.mixes_with,
-        "scent": _STATEMENT if start.declared_as in ("fragrance", "flavour") else "",
+        "scent": _STATEMENT if start.declared_as in (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR) else "",
         "more": "\n".join(more) or "# hazards: [dust]                # what can hurt in it; cautions and gear follow from it",
     }
     return {f"shelf/ingredients/{plain_name(name)}.yaml": filled(text_of("card.yaml"), values, in_ounces=False)}

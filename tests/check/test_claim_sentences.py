@@ -10,6 +10,7 @@ import yaml
 from builder.check.label.claims import claims_in
 from builder.check.teaching.statements import Said, Statement
 from builder.model.place import Place
+from builder.model.recipe.product import Condition
 from builder.model.teaching.claim import Claim
 from builder.model.teaching.prose import sentences_of, value_as_text
 from tests.studios import sound_studio
@@ -21,7 +22,7 @@ REGIONS = ("US", "EU", "UK", "Canada")
 
 def claims_of(text: str, heading: str = "", holds: AbstractSet[str] = frozenset()) -> dict[str, Claim]:
     sentences = sentences_of(value_as_text(text, Place("recipes/a.yaml", 1)))
-    said = [Statement(one, Said.TEXT, "", "", heading, frozenset(holds)) for one in sentences]
+    said = [Statement(one, Said.TEXT, "", "", heading, frozenset(map(Condition, holds))) for one in sentences]
     return {claim.key: claim for statement in said for claim, _, _ in claims_in(statement, STUDIO.claims)}
 
 

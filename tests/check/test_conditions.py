@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from builder.check.teaching.statements import conditions_of
-from builder.read.shapes.prose_tables import HOLDS
+from builder.model.recipe.product import Condition
 from tests.making import lye, phase, recipe, share
 from tests.reckon.test_guests import STUDIO
 
@@ -38,7 +38,7 @@ def test_what_holds_a_carbonate_and_an_acid_fizzes_and_so_does_every_bath_bomb(
 )  # fmt: skip
 def test_promises_about_an_allergen_are_tried_on_what_holds_it(name: str, families: set[str]) -> None:
     one = replace(recipe(phase("all", {name: share("100")})), product="balm")
-    assert conditions_of(one, STUDIO) & set(HOLDS) == families
+    assert conditions_of(one, STUDIO) & {Condition.NUTS, Condition.MILK, Condition.WHEAT, Condition.SOY} == families
 
 
 @pytest.mark.parametrize(

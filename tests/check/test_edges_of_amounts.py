@@ -21,6 +21,7 @@ from builder.model.dates.studio_class import ClassDate
 from builder.model.dose.limit import LimitWeight
 from builder.model.label.label_fit import LabelFit, Start
 from builder.model.place import NOWHERE, Name
+from builder.model.recipe.ingredient import Microbe
 from builder.model.recipe.recipe import Fill, LyeLiquid, WaterBy
 from builder.model.supplies.inventory import InventoryEntry
 from builder.model.supplies.supply import SupplyKind
@@ -175,7 +176,7 @@ def test_the_last_label_of_a_sheet_may_be_the_first_that_is_used(number: int, fo
 )
 def test_a_preservative_stands_alone_or_has_partners(covers: tuple[str, ...], *, alone: bool, partner: bool, found: str) -> None:
     known = STUDIO.ingredients["potassium sorbate"]
-    ours = replace(known, preserves=replace(sure(known.preserves), covers=covers, alone=alone))
+    ours = replace(known, preserves=replace(sure(known.preserves), covers=tuple(map(Microbe, covers)), alone=alone))
     shelf = {key: ours if one is known else one for key, one in STUDIO.ingredients.items()}
     of = mixed(water="50", potassium_sorbate="0.4", **({"sodium_benzoate": "0.4"} if partner else {}))
     told_of = told(find_preservatives_that_do_not_fit(replace(STUDIO, ingredients=shelf, recipes={"one": of})))

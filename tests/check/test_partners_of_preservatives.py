@@ -9,7 +9,7 @@ from fractions import Fraction
 import pytest
 
 from builder.check.keeping.preservative_fit import find_preservatives_that_do_not_fit
-from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient import Ingredient, Microbe
 from builder.model.recipe.recipe import MeasuredPh
 from tests.check.test_at_the_edge import BLEND, mixed
 from tests.making import figures, sure, told
@@ -18,7 +18,7 @@ from tests.reckon.test_guests import STUDIO
 SORBATE = STUDIO.ingredients["potassium sorbate"]
 
 
-def partner(name: str, low: str, high: str, covers: tuple[str, ...] = ("bacteria",), *, alone: bool = False) -> Ingredient:
+def partner(name: str, low: str, high: str, covers: tuple[Microbe, ...] = (Microbe.BACTERIA,), *, alone: bool = False) -> Ingredient:
     known = STUDIO.ingredients[BLEND]
     preserves = replace(sure(known.preserves), covers=covers, alone=alone)
     return replace(known, name=name, preserves=preserves, figures={**known.figures, "pH window": figures(low, high)})
@@ -53,5 +53,5 @@ def test_a_partner_works_at_both_ends_of_the_ph(measured: tuple[str, str] | None
 
 
 def test_what_covers_all_that_is_missing_is_named_and_parts_of_a_system_come_first() -> None:
-    two = partner("a broad one", "3", "9", ("bacteria", "fungi"), alone=True), partner("our partner", "3", "9")
-    assert ": our partner, a broad one. " in remedy(None, *two, partner("no use", "3", "9", ("fungi",)))
+    two = partner("a broad one", "3", "9", (Microbe.BACTERIA, Microbe.FUNGI), alone=True), partner("our partner", "3", "9")
+    assert ": our partner, a broad one. " in remedy(None, *two, partner("no use", "3", "9", (Microbe.FUNGI,)))

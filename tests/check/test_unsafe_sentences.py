@@ -12,6 +12,7 @@ import yaml
 from builder.check.teaching.statements import Said, Statement
 from builder.check.teaching.unsafe_steps import dangers_in
 from builder.model.place import Place
+from builder.model.recipe.product import Condition
 from builder.model.teaching.prose import sentences_of, value_as_text
 from tests.studios import sound_studio
 
@@ -44,7 +45,7 @@ def found_in(text: str, where: str, youngest: int | None = None) -> list[str]:
             f"{LEADS_UP.get(where, '')} {before}",
             around,
             "",
-            frozenset(HOLDS[where]),
+            frozenset(map(Condition, HOLDS[where])),
             youngest or (CHILD if where == "kids" else ADULT),
         )
         found += [danger.key for danger, _ in dangers_in(statement, STUDIO.unsafe_steps)]

@@ -5,7 +5,7 @@ from types import SimpleNamespace
 from typing import cast
 
 from builder.compose.formula.heat_words import heat_lines
-from builder.model.formula.warmth import Cooling, CoolsTo, Dissolving
+from builder.model.formula.warmth import Cooling, Cools, CoolsTo, Dissolving
 from builder.model.recipe.worked_batch import WorkedBatch
 
 
@@ -19,7 +19,7 @@ def freed(most: int, *, near_boiling: bool) -> Dissolving:
 
 def test_both_ends_are_said_and_the_thermometer_decides() -> None:
     in_air = Cooling(Fraction(75), Fraction(40), Fraction(57), Fraction(247))
-    (line,) = lines(None, CoolsTo("batch", in_air, in_air))
+    (line,) = lines(None, CoolsTo(Cools.BATCH, in_air, in_air))
     assert "from 55 minutes to 4 hours 30 minutes" in line
     assert "go by the thermometer" in line
 

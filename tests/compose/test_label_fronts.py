@@ -20,7 +20,7 @@ from builder.compose.label_layout.rules import Rules
 from builder.compose.ornament.portrait import Portrait, portrait_of
 from builder.fonts.typefaces import typefaces_of_labels
 from builder.model.label.design_names import DESIGN_NAMES
-from builder.model.label.label_sheet import LabelSheet
+from builder.model.label.label_sheet import LabelSheet, Paper
 from builder.model.label.typeface import POINT
 from builder.model.recipe.quantity import Length
 from tests.compose.conftest import read_edition, write_studio
@@ -38,7 +38,7 @@ def sheet(width: float, height: float, *, is_round: bool = False, hole: float | 
         return Length(Fraction(str(value)))
 
     return LabelSheet(
-        "try", "letter", 1, 1, length(width), length(height), length(7), length(7), length(6), length(6), length(0), is_round,
+        "try", Paper.LETTER, 1, 1, length(width), length(height), length(7), length(7), length(6), length(6), length(0), is_round,
         length(hole) if hole else None, is_cut=True,
     )  # fmt: skip
 

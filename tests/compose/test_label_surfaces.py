@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 
 from builder.compose.label_layout.label_plans import LabelPlan, plan_labels
 from builder.compose.label_layout.label_sheets import stocks_to_try
-from builder.model.label.label_sheet import LabelSheet
+from builder.model.label.label_sheet import LabelSheet, Paper
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import Length, Volume
 from builder.model.studio import Studio
@@ -182,10 +182,10 @@ def test_a_label_to_colour_in_takes_its_place_too(tmp_path: Path) -> None:
 # Plain geometry, and paper of 8.5 in by 11 in and of 210 mm by 297 mm (ISO 216).
 @given(
     st.sampled_from(("cylinder", "tube", "round lid", "bag", "cavity")), st.integers(10, 260), st.integers(20, 500), st.integers(15, 150),
-    st.sampled_from((("letter", 215.9, 279.4), ("A4", 210.0, 297.0))),
+    st.sampled_from(((Paper.LETTER, 215.9, 279.4), (Paper.A4, 210.0, 297.0))),
 )  # fmt: skip
 def test_labels_of_a_container_sit_on_it_and_lie_on_their_paper(
-    shape: str, height: int, around: int, lid: int, paper: tuple[str, float, float]
+    shape: str, height: int, around: int, lid: int, paper: tuple[Paper, float, float]
 ) -> None:
     one = container(shape, height=str(height), around=str(around), width=str(lid), lid=str(lid))
     for stock, labels in labels_for(one, paper[0]):

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from builder.model.label.label_sheet import PAPERS
+from builder.model.label.label_sheet import Paper
 from tests.compose.conftest import FILES, read_edition, write_studio
 from tests.composing import composed
 
@@ -21,7 +21,7 @@ def test_sheets_of_thirty_and_of_ten_lie_in_the_middle_of_the_paper(
     sheet = read_edition(write_studio(tmp_path)).studio.label_sheets[name]
     assert sheet.positions == labels and not sheet.is_cut
     assert (sheet.width.millimetres, sheet.height.millimetres) == (Fraction(width) * INCH, Fraction(height) * INCH)
-    page_width, page_height = PAPERS["letter"]
+    page_width, page_height = Paper.LETTER.size
     across = sheet.columns * sheet.width.millimetres + (sheet.columns - 1) * sheet.across.millimetres
     down = sheet.rows * sheet.height.millimetres + (sheet.rows - 1) * sheet.down.millimetres
     assert page_width - across == 2 * sheet.left.millimetres and page_height - down == 2 * sheet.top.millimetres

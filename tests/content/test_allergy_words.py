@@ -3,8 +3,8 @@
 from collections import Counter
 
 from builder.model.recipe.figure import Known
+from builder.model.roster.allergen_family import AllergenFamily
 from builder.model.roster.allergy import Says
-from builder.read.shapes.fields import ALLERGENS
 from builder.reckon.roster.word_forms import words_of
 from tests.studios import sound_studio
 
@@ -34,7 +34,7 @@ def test_every_row_of_an_allergen_leads_somewhere() -> None:
 
 
 def test_every_family_of_the_cards_can_be_written() -> None:
-    assert {family for row in ROWS for family in row.families} == set(ALLERGENS)
+    assert {family for row in ROWS for family in row.families} == set(AllergenFamily)
 
 
 def test_what_has_no_source_says_so() -> None:

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from builder.model.document import CopiedFile, Document, Folder
+from builder.model.document import CopiedFile, Document, Folder, Origin
 from builder.press.files import copy_file, write_document
 from builder.press.kept_pictures import KeptPictures
 
@@ -21,7 +21,7 @@ def test_of_several_origins_the_first_that_has_the_file_counts(tmp_path: Path) -
     (tmp_path / "ours" / "one.css").write_text("ours", encoding="utf-8")
     origins = (tmp_path / "own", tmp_path / "ours")
     for name in ("both.css", "one.css"):
-        copy_file(tmp_path, CopiedFile(Folder.SITE, f"styles/{name}", "layouts", name), origins, KeptPictures(tmp_path / "none"))
+        copy_file(tmp_path, CopiedFile(Folder.SITE, f"styles/{name}", Origin.LAYOUTS, name), origins, KeptPictures(tmp_path / "none"))
     assert (tmp_path / "site" / "styles" / "both.css").read_text(encoding="utf-8") == "own"
     assert (tmp_path / "site" / "styles" / "one.css").read_text(encoding="utf-8") == "ours"
 
@@ -34,7 +34,7 @@ def test_no_path_leads_out(tmp_path: Path, path: str) -> None:
     with pytest.raises(ValueError, match="leads out"):
         write_document(tmp_path / "output", Document(Folder.SITE, path, ""), "")
     with pytest.raises(ValueError, match="leads out"):
-        copy_file(tmp_path / "output", CopiedFile(Folder.SITE, "a.svg", "studio", path), (tmp_path / "studio",), nothing)
+        copy_file(tmp_path / "output", CopiedFile(Folder.SITE, "a.svg", Origin.PICTURES, path), (tmp_path / "studio",), nothing)
 
 
 def test_a_link_out_of_the_studio_is_not_followed(tmp_path: Path) -> None:
@@ -43,4 +43,4 @@ def test_a_link_out_of_the_studio_is_not_followed(tmp_path: Path) -> None:
     (tmp_path / "secret.txt").touch()
     (tmp_path / "studio" / "picture.svg").symlink_to(tmp_path / "secret.txt")
     with pytest.raises(ValueError, match="leads out"):
-        copy_file(tmp_path / "output", CopiedFile(Folder.SITE, "a.svg", "studio", "picture.svg"), (tmp_path / "studio",), nothing)
+        copy_file(tmp_path / "output", CopiedFile(Folder.SITE, "a.svg", Origin.PICTURES, "picture.svg"), (tmp_path / "studio",), nothing)

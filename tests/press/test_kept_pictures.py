@@ -10,7 +10,7 @@ import pytest
 from PIL import Image
 
 from builder.library import LAYOUTS
-from builder.model.document import CopiedFile, Folder, Publication
+from builder.model.document import CopiedFile, Folder, Origin, Publication
 from builder.model.sharing import SharingPicture
 from builder.pictures import picture_at
 from builder.pictures.sharing import draw_sharing
@@ -37,7 +37,7 @@ class Desk:
 
     def publish(self, output: Path) -> int:
         """Publish, and give how many pictures were made."""
-        copied = tuple(CopiedFile(Folder.SITE, f"{name}.jpg", "studio", f"{name}.jpg", self.width) for name in ("a", "b"))
+        copied = tuple(CopiedFile(Folder.SITE, f"{name}.jpg", Origin.PICTURES, f"{name}.jpg", self.width) for name in ("a", "b"))
         with (
             patch("builder.press.files.picture_at", wraps=picture_at) as at,
             patch("builder.press.files.draw_sharing", wraps=draw_sharing) as drew,

@@ -24,7 +24,7 @@ from builder.fonts.files import only_our_fonts
 from builder.fonts.typefaces import typefaces_of_labels
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
-from builder.model.label.label_sheet import LabelSheet, LabelWishes
+from builder.model.label.label_sheet import LabelSheet, LabelWishes, Paper
 from builder.model.label.typeface import MeasuredOn
 from builder.model.recipe.container import Container
 from builder.model.recipe.container_form import ContainerForm
@@ -92,7 +92,7 @@ def test_every_cell_lies_within_a_tenth_of_a_millimetre(engine: Engine, edition:
             assert (x0, top, x1, bottom) == pytest.approx(expected, abs=0.1)
 
 
-def own_sizes(edition: Edition, paper: str) -> list[tuple[Container, LabelSheet, int]]:
+def own_sizes(edition: Edition, paper: Paper) -> list[tuple[Container, LabelSheet, int]]:
     """Give the largest labels of each place of each container that ships, with how many of them lie on one container.
 
     Without `--long` those of one place of each shape, round ones and others.
@@ -107,14 +107,14 @@ def own_sizes(edition: Edition, paper: str) -> list[tuple[Container, LabelSheet,
 
 # Papers: letter, 8.5 by 11 in, and A4, 210 by 297 mm (ISO 216). What a printer leaves: 6.35 mm, common practice, no source.
 PAPERS = [
-    pytest.param("letter", 215.9, 279.4, marks=pytest.mark.long(sample=True)),
-    pytest.param("A4", 210.0, 297.0, marks=pytest.mark.long),
+    pytest.param(Paper.LETTER, 215.9, 279.4, marks=pytest.mark.long(sample=True)),
+    pytest.param(Paper.A4, 210.0, 297.0, marks=pytest.mark.long),
 ]
 
 
 @pytest.mark.parametrize(("paper", "wide", "high"), PAPERS)
 def test_labels_of_every_container_are_printed_to_a_tenth_of_a_millimetre_and_sit_on_it(
-    engine: Engine, edition: Edition, paper: str, wide: float, high: float
+    engine: Engine, edition: Edition, paper: Paper, wide: float, high: float
 ) -> None:
     sizes = own_sizes(edition, paper)
     assert {container.shape for container, _, _ in sizes} == {one.shape for one in edition.studio.containers.values()} == set(ContainerForm)

@@ -18,7 +18,7 @@ import pytest
 from pdfplumber.pdf import PDF
 
 from builder.library import LAYOUTS
-from builder.model.document import CopiedFile, Document, Folder, Publication
+from builder.model.document import CopiedFile, Document, Folder, Origin, Publication
 from builder.press import PressOutcome, pool, press_publication, sheets
 from builder.press.folder import FolderError
 from tests.making import Number, sure
@@ -183,7 +183,7 @@ def test_an_engine_that_does_not_start_is_told_in_one_line(monkeypatch: pytest.M
 
 
 def test_files_are_copied(pressed: Pressing) -> None:
-    outcome, written = pressed(files=[CopiedFile(Folder.SITE, "styles/words.css", "layouts", "styles/words.css")])
+    outcome, written = pressed(files=[CopiedFile(Folder.SITE, "styles/words.css", Origin.LAYOUTS, "styles/words.css")])
     assert written["styles/words.css"] == (LAYOUTS / "styles" / "words.css").read_bytes()
     assert outcome.written == ((Folder.SITE, "styles/words.css"),)
 

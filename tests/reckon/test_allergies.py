@@ -15,8 +15,8 @@ from hypothesis import strategies as st
 
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.place import Name
-from builder.model.recipe.figure import Known, Source
-from builder.model.recipe.ingredient import AllergenStatement
+from builder.model.recipe.figure import Known, Source, SourceKind
+from builder.model.recipe.ingredient import AllergenList, AllergenStatement
 from builder.model.roster.allergy import Allergy, By
 from builder.model.roster.roster import Roster, RosterRow
 from builder.model.studio import Studio
@@ -158,10 +158,12 @@ def test_a_fragrance_allergen_may_be_in_every_scent_without_a_statement() -> Non
     (allergy,) = compared(LOTION, "linalool", studio=replace(STUDIO, ingredients=without))
     assert "Lavender essential oil" in allergy.unstated
     card = STUDIO.ingredients["lavender essential oil"]
-    source = Source("s", "s", "supplier")
+    source = Source("s", "s", SourceKind.TRADE)
     stated = replace(
         card,
-        allergen_statement=AllergenStatement("extended list", {"linalool": (Fraction(0), Fraction(1))}, source, "lot 1", Known.SUPPLIER),
+        allergen_statement=AllergenStatement(
+            AllergenList.EXTENDED, {"linalool": (Fraction(0), Fraction(1))}, source, "lot 1", Known.SUPPLIER
+        ),
     )
     studio = replace(STUDIO, ingredients={key: stated if one is card else one for key, one in STUDIO.ingredients.items()})
     (allergy,) = compared(LOTION, "linalool", studio=studio)

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.dose.limit import Limit, LimitWeight, PercentOf, Rules, is_own_law
+from builder.model.dose.limit import Limit, LimitRole, LimitWeight, PercentOf, Rules, is_own_law
 from builder.model.dose.towards import Counted
 from builder.model.hazard import Hazard
 from builder.model.place import Name
@@ -30,8 +30,8 @@ LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, DeclaredBy.WEIGHT)
 
 def limit(*names: str, most: Number = "1", counted_as: str = "", factor: Fraction | None = None, **named: Any) -> Limit:
     fixed = Limit(
-        "X", tuple(fold(name) for name in names), "preservative", Fraction(most) / 100, PercentOf.PRODUCT, counted_as, factor, "all",
-        ("all",), (), "", None, "EU", LimitWeight.LAW, SOURCE, "here", Known.READ, "",
+        "X", tuple(fold(name) for name in names), LimitRole.OTHER, Fraction(most) / 100, PercentOf.PRODUCT, counted_as, factor, "all",
+        tuple(Contact), (), "", None, "EU", LimitWeight.LAW, SOURCE, "here", Known.READ, "",
     )  # fmt: skip
     return replace(fixed, **named)
 

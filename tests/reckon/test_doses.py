@@ -14,7 +14,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.model.dose.dose import Dose, MostOf
-from builder.model.dose.limit import Limit, LimitWeight, PercentOf, Rules
+from builder.model.dose.limit import Limit, LimitRole, LimitWeight, PercentOf, Rules
 from builder.model.finding import Acceptance
 from builder.model.hazard import Hazard
 from builder.model.place import Name
@@ -40,8 +40,8 @@ LOTION = Product("lotion", "Lotion", Contact.LEAVE_ON, False, DeclaredBy.WEIGHT)
 
 def limit(*names: str, most: str = "1", **named: Any) -> Limit:
     fixed = Limit(
-        "X", tuple(fold(name) for name in names), "essential oil", Fraction(most) / 100, PercentOf.PRODUCT, "", None, "all",
-        ("all",), (), "", None, "EU", LimitWeight.LAW, SOURCE, "here", Known.READ, "",
+        "X", tuple(fold(name) for name in names), LimitRole.ESSENTIAL_OIL, Fraction(most) / 100, PercentOf.PRODUCT, "", None, "all",
+        tuple(Contact), (), "", None, "EU", LimitWeight.LAW, SOURCE, "here", Known.READ, "",
     )  # fmt: skip
     return replace(fixed, **named)
 

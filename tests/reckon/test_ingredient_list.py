@@ -13,7 +13,7 @@ import pytest
 from builder.model.label.ingredient_list import IngredientList
 from builder.model.label.labelling import Labelling
 from builder.model.recipe.figure import Known
-from builder.model.recipe.ingredient import AllergenStatement, CountsAs, DeclaredAs, Ingredient, LabelName, MixesWith
+from builder.model.recipe.ingredient import AllergenList, AllergenStatement, CountsAs, DeclaredAs, Ingredient, LabelName, MixesWith
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact
 from builder.reckon.label.ingredient_list import list_ingredients
@@ -40,7 +40,10 @@ def blend(*names: str, **said: Any) -> Ingredient:
 
 
 def scent(
-    name: str, contains: Mapping[str, tuple[int, Number]] | None = None, covers: str = "extended list", inci: str = "Some Oil"
+    name: str,
+    contains: Mapping[str, tuple[int, Number]] | None = None,
+    covers: AllergenList = AllergenList.EXTENDED,
+    inci: str = "Some Oil",
 ) -> Ingredient:
     held = {fold(one): (Fraction(str(low)) / 100, Fraction(str(high)) / 100) for one, (low, high) in (contains or {}).items()}
     statement = None if contains is None else AllergenStatement(covers, held, SOURCE, "here", Known.SUPPLIER)
@@ -152,7 +155,7 @@ def test_a_whole_oil_is_an_allergen_itself_where_the_extended_list_holds() -> No
 
 @pytest.mark.parametrize(("region", "missing"), [("US", ()), ("EU", ("violet",)), ("UK", ()), ("Canada", ("violet",))])
 def test_a_statement_has_to_cover_the_list_of_the_region(region: str, missing: tuple[str, ...]) -> None:
-    weighed = [exactly(card("oil"), 99), exactly(scent("violet", {}, covers="original list"), 1)]
+    weighed = [exactly(card("oil"), 99), exactly(scent("violet", {}, covers=AllergenList.ORIGINAL), 1)]
     assert list_ingredients(weighed, labelling(region)).without_statement == missing
 
 
@@ -162,7 +165,7 @@ def test_a_scented_base_needs_a_statement_and_brings_what_it_holds() -> None:
     assert list_ingredients([exactly(base, 100)], labelling("EU")).without_statement == ("base",)
     assert list_ingredients([exactly(base, 100)], labelling("US")).without_statement == ()
     held = {"linalool": (Fraction(0), Fraction(1, 1000)), "geraniol": (Fraction(0), Fraction(1, 5000))}
-    stated = replace(base, allergen_statement=AllergenStatement("extended list", held, SOURCE, "here", Known.SUPPLIER))
+    stated = replace(base, allergen_statement=AllergenStatement(AllergenList.EXTENDED, held, SOURCE, "here", Known.SUPPLIER))
     listed = list_ingredients([exactly(stated, 50), exactly(card("oil"), 50)], labelling("EU"))
     assert listed.without_statement == ()
     assert sorted(names(listed)) == ["Aqua", "Geraniol", "Glycerin", "Linalool", "Oil", "Parfum"]

@@ -14,7 +14,7 @@ from pytest import ParameterSet
 
 from builder.library import CONTENT
 from builder.model.finding import Finding
-from builder.model.recipe.figure import Source
+from builder.model.recipe.figure import Source, SourceKind
 from builder.read.known import Known
 from builder.read.library import read_library
 from builder.read.shapes import shape as shapes
@@ -122,7 +122,7 @@ def known() -> Known:
     findings: list[Finding] = []
     read = read_library(CONTENT, TextFolder(FINDINGS / "_sound", findings)).known
     assert findings == []
-    named = {name: Source(name, name, "trade") for name in ("a-source", "our-supplier")}
+    named = {name: Source(name, name, SourceKind.TRADE) for name in ("a-source", "our-supplier")}
     return replace(read, sources={**read.sources, **named}, oils={"lavender": "lavender"})
 
 

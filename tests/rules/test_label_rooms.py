@@ -9,7 +9,7 @@ from typing import Any
 
 import pytest
 
-from builder.model.label.label_sheet import LabelSheet
+from builder.model.label.label_sheet import LabelSheet, Paper
 from builder.rules.label.label_places import bands_of, fronts_for, labels_for, lid_of
 from builder.rules.label.label_surface import sits, surface_of
 from tests.compose.test_label_rules import container
@@ -50,13 +50,13 @@ def size(sheet: LabelSheet) -> tuple[float, float]:
     ],
 )
 def test_a_label_is_as_large_as_its_room(shape: str, outside: Mapping[str, Any], sizes: Sequence[Size]) -> None:
-    assert [(*size(sheet), labels) for sheet, labels in labels_for(container(shape, **outside), "A4")] == sizes
+    assert [(*size(sheet), labels) for sheet, labels in labels_for(container(shape, **outside), Paper.A4)] == sizes
 
 
 # A4 is 210 mm by 297 mm (ISO 216): with 6.5 mm of edge 197 mm hold two labels of 93 mm and 6 mm between them, and 284 mm three of 68 mm.
 # What is over is halved: (210 - 2 x 93 - 6) / 2 and (297 - 3 x 68 - 2 x 6) / 2.
 def test_a_page_holds_as_many_labels_as_fit_in_its_middle() -> None:
-    whole = [sheet for sheet, _ in labels_for(container("cylinder", height="70", around="190"), "A4") if size(sheet) == (93, 68)]
+    whole = [sheet for sheet, _ in labels_for(container("cylinder", height="70", around="190"), Paper.A4) if size(sheet) == (93, 68)]
     (sheet,) = whole
     assert (sheet.columns, sheet.rows, float(sheet.left.millimetres), float(sheet.top.millimetres)) == (2, 3, 9, 40.5)
     assert (float(sheet.across.millimetres), float(sheet.down.millimetres), sheet.is_cut, sheet.is_round) == (6, 6, True, False)
@@ -65,24 +65,24 @@ def test_a_page_holds_as_many_labels_as_fit_in_its_middle() -> None:
 # On 197 mm a label of 197 mm lies, and none that is longer; (197 + 6) / (95.5 + 6) is two, and no more.
 @pytest.mark.parametrize(("around", "columns"), [("199", 1), ("199.5", 0), ("97.5", 2), ("98", 1)])
 def test_a_label_around_lies_on_the_paper_or_is_left_out(around: str, columns: int) -> None:
-    bands = list(bands_of(container("cylinder", height="70", around=around), "A4"))
+    bands = list(bands_of(container("cylinder", height="70", around=around), Paper.A4))
     assert [sheet.columns for sheet in bands] == [columns] * 3 * bool(columns)
 
 
 def test_fronts_come_round_and_large_first_and_bands_from_the_lowest() -> None:
     tin = container("round lid", lid="61", height="40", around="200")
-    assert [(sheet.is_round, *size(sheet)) for sheet in fronts_for(tin, "A4")] == [
+    assert [(sheet.is_round, *size(sheet)) for sheet in fronts_for(tin, Paper.A4)] == [
         (True, 59, 59),
         (False, 98, 38),
         (False, 83, 32),
         (False, 68.5, 26.5),
     ]
-    assert [size(sheet)[1] for sheet in bands_of(container("cylinder", height="40", around="150"), "A4")] == [26.5, 32, 38]
-    assert size(sure(lid_of(tin, "A4"))) == (59, 59) and lid_of(container("cylinder", height="40", around="200"), "A4") is None
+    assert [size(sheet)[1] for sheet in bands_of(container("cylinder", height="40", around="150"), Paper.A4)] == [26.5, 32, 38]
+    assert size(sure(lid_of(tin, Paper.A4))) == (59, 59) and lid_of(container("cylinder", height="40", around="200"), Paper.A4) is None
 
 
 def label_of_100_by_70() -> LabelSheet:
-    return next(one for one, _ in labels_for(container("bag", width="104", height="74"), "A4") if size(one) == (100, 70))
+    return next(one for one, _ in labels_for(container("bag", width="104", height="74"), Paper.A4) if size(one) == (100, 70))
 
 
 # A label of 100 mm by 70 mm sits where it just fits, and not where half a tenth is missing; upright but on a bar, which lies on any side.

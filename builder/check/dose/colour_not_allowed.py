@@ -61,7 +61,7 @@ def find_colours_not_allowed(batch: Batch) -> Iterator[BatchFinding]:
 
 
 def _certificate_and_eyes(batch: Batch, card: Ingredient, place: Place, name: str, rule: ColourRule) -> Iterator[BatchFinding]:
-    if rule.eye_area == "no" and goes_on_eyes(batch):
+    if not rule.for_eyes and goes_on_eyes(batch):
         wrong = f"{card.name} colours a product for the eyes, and US law does not list {name} for the area of the eye ({_where(rule)})."
         yield batch.stop("colour-not-for-eyes", place, wrong, f"Choose a colour that is listed for the eyes. {DEFER}", "")
     if rule.certified and not card.colour_certificate and not batch.worked.is_true_soap:

@@ -61,4 +61,4 @@ def _is_allowed_in_the_eu(batch: Batch, name: str) -> bool:
 
 def _is_allowed_in_the_us(batch: Batch, name: str) -> bool:
     rule = next((one for one in batch.colour_rules if fold(one.label_name) == fold(name).removesuffix(" lake")), None)
-    return rule is not None and rule.is_listed and rule.allows(batch.worked.product) and not (goes_on_eyes(batch) and rule.eye_area == "no")
+    return rule is not None and rule.is_listed and rule.allows(batch.worked.product) and not (goes_on_eyes(batch) and not rule.for_eyes)

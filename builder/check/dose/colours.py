@@ -11,6 +11,7 @@ from builder.check.places import place_of_choice, place_of_line
 from builder.model.dose.limit import FieldRule
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.place import Place
+from builder.model.recipe.body_part import BodyPart
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.words.fold import fold
@@ -28,7 +29,7 @@ NOT_FOR_ITS_COLOUR = "Accept this if it is not there for its colour."
 
 def goes_on_eyes(batch: Batch) -> bool:
     """Tell whether a product is used around the eyes."""
-    return "eye" in batch.worked.recipe.goes_on(batch.worked.product.used_on)
+    return BodyPart.EYE in batch.worked.recipe.goes_on(batch.worked.product.used_on)
 
 
 def field_rule_of(name: str, batch: Batch) -> FieldRule | None:

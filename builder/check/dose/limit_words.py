@@ -3,12 +3,12 @@
 from collections.abc import Sequence
 from fractions import Fraction
 
-from builder.model.dose.limit import CERTIFIED, Limit, LimitWeight, PercentOf, held_of, names_of
+from builder.model.dose.limit import Limit, LimitRole, LimitWeight, PercentOf, held_of, names_of
 from builder.model.dose.towards import Counted
 from builder.model.hazard import Hazard
 from builder.model.label.labelling import Labelling
 from builder.model.label.region import ANY_REGIONS
-from builder.model.recipe.figure import Known
+from builder.model.recipe.figure import Known, SourceKind
 from builder.model.recipe.ingredient import Ingredient
 from builder.rules.basis import PRACTICE, from_memory
 from builder.words.listed import listed_once
@@ -39,7 +39,7 @@ def who_says(limit: Limit, labelling: Labelling) -> str:
             return f"an opinion given in {country}, which is no law"
         case LimitWeight.GUIDANCE:
             return f"official guidance in {country}, which is no law"
-        case LimitWeight.STANDARD if limit.role == CERTIFIED:
+        case LimitWeight.STANDARD if limit.role is LimitRole.CERTIFICATE:
             return "what the supplier's certificate allows"
         case LimitWeight.STANDARD:
             return "a standard of the trade, which is no law"
@@ -48,7 +48,7 @@ def who_says(limit: Limit, labelling: Labelling) -> str:
     assert limit.weight is LimitWeight.PRACTICE
     if limit.source.key == "common-practice":
         return PRACTICE
-    return f"usual practice{' in a handbook' if limit.source.kind == 'handbook' else ''}, which is no law"
+    return f"usual practice{' in a handbook' if limit.source.kind is SourceKind.HANDBOOK else ''}, which is no law"
 
 
 def span_in_words(least: Fraction, most: Fraction) -> str:

@@ -12,7 +12,7 @@ from builder.check.dose.limit_words import DEFER, what_counts, where_it_stands, 
 from builder.check.formula.ph_by_kind import LOWEST
 from builder.check.places import place_of_counted
 from builder.check.rule import BATCH, rule_on
-from builder.model.dose.limit import names_of
+from builder.model.dose.limit import LimitRole, names_of
 from builder.model.dose.towards import TowardsLimit
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.label.language import OWN
@@ -53,7 +53,7 @@ def find_acids_on_the_skin(batch: Batch) -> Iterator[BatchFinding]:
         yield from _judge_ph(batch, max(of_ph, key=lambda one: _weight(batch, one)))
     yield from _judge_without_limit(batch, {name for one in of_ph for name in one.limit.names})
     for one in batch.filling.asked:
-        if one.limit.role == "labelling" and one.limit.names and _is_more_than_a_drop(batch, one):
+        if one.limit.role is LimitRole.LABELLING and one.limit.names and _is_more_than_a_drop(batch, one):
             yield from _judge_label(batch, one)
 
 

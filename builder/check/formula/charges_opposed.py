@@ -7,6 +7,7 @@ from builder.check.formula.formulas import formulas_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.recipe.ingredient import Charge
 from builder.model.studio import Studio
 from builder.rules.basis import PRACTICE
 
@@ -20,8 +21,8 @@ from builder.rules.basis import PRACTICE
 def find_opposed_charges(studio: Studio) -> Iterator[Finding]:
     """Look for a cationic ingredient beside an anionic one; raw soap is anionic itself."""
     for formula in formulas_of(studio):
-        cationic = next((part for part in formula.parts if part.card.charge == "cationic"), None)
-        anionic = next((inside(part.card) for part in formula.parts if part.card.charge == "anionic"), "")
+        cationic = next((part for part in formula.parts if part.card.charge is Charge.CATIONIC), None)
+        anionic = next((inside(part.card) for part in formula.parts if part.card.charge is Charge.ANIONIC), "")
         if formula.with_lye or formula.of_kind("soap base"):
             anionic = anionic or "the soap"
         if cationic and anionic:

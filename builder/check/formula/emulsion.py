@@ -21,7 +21,7 @@ from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.formula.emulsion import CreamSoap, Emulsion
 from builder.model.place import Place
-from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient import Charge, Ingredient
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.rules.basis import PRACTICE, basis_of
 from builder.words.listed import listed_once
@@ -142,7 +142,7 @@ def _too_little(batch: Batch, emulsion: Emulsion) -> Iterator[BatchFinding]:
 def _far_off(batch: Batch, emulsion: Emulsion) -> Iterator[BatchFinding]:
     """Judge uncharged emulsifiers by their HLB: those for water in oil by how much water there is, others by what the oils require."""
     needs, has = emulsion.required, emulsion.has
-    charged = any(card.charge != "none" for card in emulsion.emulsifiers)
+    charged = any(card.charge is not Charge.NONE for card in emulsion.emulsifiers)
     if has is None or charged or emulsion.soap or emulsion.takes_up >= emulsion.water_share:
         return
     place, inner = _place_of(emulsion.emulsifiers[0], batch), batch.constants[WATER_IN_OIL]

@@ -6,7 +6,7 @@ known nothing can be relied on.
 
 from collections.abc import Iterable
 
-from builder.model.recipe.ingredient import MICROBES, Ingredient
+from builder.model.recipe.ingredient import Ingredient, Microbe
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.words.fold import fold
 from builder.words.listed import listed_once
@@ -39,7 +39,7 @@ def called_so(cards: Iterable[Ingredient]) -> Ingredient | None:
 def uncovered(cards: Iterable[Ingredient]) -> tuple[str, ...]:
     """Return the microbes that none of some preservatives holds back."""
     covered = {microbe for card in cards if card.preserves for microbe in card.preserves.covers}
-    return tuple(microbe for microbe in MICROBES if microbe not in covered)
+    return tuple(microbe for microbe in Microbe if microbe not in covered)
 
 
 def is_enough(cards: Iterable[Ingredient]) -> bool:

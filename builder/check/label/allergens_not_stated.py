@@ -14,12 +14,13 @@ from builder.check.batches import Batch, BatchFinding
 from builder.check.rule import BATCH, rule_on
 from builder.model.finding_kind import ACCEPTABLE_STOP, FindingKind
 from builder.model.label.ingredient_list import MayHold
+from builder.model.recipe.ingredient import AllergenList
 from builder.words.listed import listed_once
 from builder.words.percent import percent
 
 _ASK = {
-    "original list": "the 24 fragrance allergens of the original list",
-    "extended list": "the fragrance allergens of the extended list (Regulation (EU) 2023/1545)",
+    AllergenList.ORIGINAL: "the 24 fragrance allergens of the original list",
+    AllergenList.EXTENDED: "the fragrance allergens of the extended list (Regulation (EU) 2023/1545)",
 }
 
 
@@ -35,9 +36,9 @@ def find_allergens_not_stated(batch: Batch) -> Iterator[BatchFinding]:
     """Look at what is scented in all variants; a recipe is reported once, with all of them. It holds back the labels alone."""
     lists = [variant.ingredients for variant in batch.filling.variants]
     named = sorted({name for one in lists for name in one.without_statement})
-    if not named:
+    region, which = batch.labelling.region, batch.labelling.allergen_list
+    if not named or which is None:
         return
-    region, which = batch.labelling.region, batch.labelling.region.says("allergens")
     rule = region.rules["allergens"]
     wrong = (
         f"A label in this region ({region.name}) names each fragrance allergen of which there is more than a threshold "

@@ -10,6 +10,7 @@ from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.place import Place
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.ingredient_kind import IngredientKind
+from builder.model.roster.allergen_family import AllergenFamily
 from builder.model.studio import Studio
 from builder.words.listed import listed_once
 
@@ -21,7 +22,7 @@ class Promise(Protocol):
     """A class or a recipe."""
 
     @property
-    def free_from(self) -> tuple[str, ...]:
+    def free_from(self) -> tuple[AllergenFamily, ...]:
         """Return the families."""
 
     def at(self, key: str) -> Place:

@@ -21,6 +21,7 @@ from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.hazard import Hazard
 from builder.model.label.region import Region
+from builder.model.recipe.body_part import BodyPart
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact, DeclaredBy
@@ -28,7 +29,7 @@ from builder.model.studio import Studio
 from builder.rules.basis import FROM_MEMORY, PRACTICE
 
 _FOAMS = (IngredientKind.SURFACTANT, IngredientKind.SOAP_BASE)
-_AT_THE_BASIN = frozenset({"face", "eye", "hand"})  # Rinsed off there, and not in tub or shower.
+_AT_THE_BASIN = frozenset({BodyPart.FACE, BodyPart.EYE, BodyPart.HAND})  # Rinsed off there, and not in tub or shower.
 _PRACTICE = "common practice; the EU has it in the safety assessment under Regulation (EU) 2023/988"
 
 
@@ -53,7 +54,7 @@ def find_what_labels_leave_unsaid(studio: Studio) -> Iterator[Finding]:
 def _slippery(formula: Formula) -> Iterator[Finding]:
     part = next((part for part in formula.all if Hazard.SLIPPERY in part.card.hazards), None)
     is_soap = formula.with_lye or any(part.card.kind is IngredientKind.SOAP_BASE for part in formula.all)
-    at_the_basin = _AT_THE_BASIN.issuperset(formula.recipe.goes_on(formula.product.used_on) or ("body",))
+    at_the_basin = _AT_THE_BASIN.issuperset(formula.recipe.goes_on(formula.product.used_on) or (BodyPart.BODY,))
     if part and not is_soap and not at_the_basin and "slip" not in formula.label_text:
         yield caution(
             "slippery-unsaid",

@@ -12,7 +12,7 @@ from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.studio import Studio
-from builder.model.teaching.caution import SIGNALS, CautionText
+from builder.model.teaching.caution import CautionText
 from builder.words.fold import fold
 from builder.words.spelling import american
 
@@ -34,7 +34,7 @@ def find_weakened_cautions(studio: Studio) -> Iterator[Finding]:
 
 
 def _compared(own: CautionText, ours: CautionText) -> Iterator[Finding]:
-    if SIGNALS.index(own.signal) > SIGNALS.index(ours.signal):
+    if own.signal.rank > ours.signal.rank:
         wrong = f'The caution "{ours.name}" has here the signal word "{own.signal}", which is weaker than its own, "{ours.signal}".'
         yield stop("caution-weakened", own.at("signal"), wrong, f"Write `signal: {ours.signal}`, or leave the line out.")
     if fold(own.hazard) != fold(ours.hazard):

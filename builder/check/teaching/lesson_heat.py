@@ -13,7 +13,7 @@ from builder.check.formula.heat import BOILS
 from builder.check.rule import CLASS_IN_STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
-from builder.model.formula.warmth import CooledTooSoon, MixedTooCool, MixedTooWarm
+from builder.model.formula.warmth import CooledTooSoon, Cools, MixedTooCool, MixedTooWarm
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import Temperature
 from builder.model.studio import Studio
@@ -38,7 +38,7 @@ _NOT_WANTED = re.compile(
     re.IGNORECASE,
 )
 _NEAR = 120  # signs in which that is said.
-_WHAT = {"lye": "the lye", "batch": "the batch"}
+_WHAT = {Cools.LYE: "the lye", Cools.BATCH: "the batch"}
 
 
 @rule_on(

@@ -15,9 +15,10 @@ from builder.model.label.language import OWN
 from builder.model.place import Place
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.ingredient_kind import IngredientKind
-from builder.model.recipe.product import Contact
+from builder.model.recipe.product import Condition, Contact
 from builder.model.recipe.recipe import Recipe
 from builder.model.remembered import remembered
+from builder.model.roster.allergen_family import AllergenFamily
 from builder.model.studio import Studio
 from builder.model.subject import Subject, WholeClass
 from builder.model.teaching.lesson import Block, Part, Prose, Steps
@@ -33,6 +34,7 @@ _MOST_SAID = 32_768
 
 Rules = TypeVar("Rules")
 Met = TypeVar("Met")
+Holds = frozenset[Condition]
 
 
 class Said(StrEnum):
@@ -57,7 +59,7 @@ class Statement:
     before: str = ""
     around: str = ""
     heading: str = ""
-    holds: frozenset[str] = frozenset()
+    holds: Holds = frozenset()
     youngest: int | None = None
     about: frozenset[Subject] = frozenset()
 
@@ -111,7 +113,7 @@ def statements_of(studio: Studio) -> Iterator[Statement]:
 
 def _of_class(studio_class: StudioClass, studio: Studio) -> Iterator[Statement]:
     made = [studio.recipes[make.recipe.text] for make in studio_class.makes if make.recipe.text in studio.recipes]
-    holds = frozenset[str]().union(*(conditions_of(recipe, studio) for recipe in made))
+    holds = Holds().union(*(conditions_of(recipe, studio) for recipe in made))
     about: frozenset[Subject] = frozenset({WholeClass(studio_class.key)})
     youngest = studio_class.youngest
     for key, text in (("title", studio_class.title), ("summary", studio_class.summary), ("for", studio_class.for_whom)):
@@ -133,7 +135,7 @@ def _of_class(studio_class: StudioClass, studio: Studio) -> Iterator[Statement]:
         yield from _of_part(part, own, youngest, about)
 
 
-def _of_part(part: Part, holds: frozenset[str], youngest: int | None, about: frozenset[Subject]) -> Iterator[Statement]:
+def _of_part(part: Part, holds: Holds, youngest: int | None, about: frozenset[Subject]) -> Iterator[Statement]:
     around = " ".join(one.words for one in part.sentences)
     for one in part.title_says:
         yield Statement(one, Said.TITLE, "", around, part.title, holds, youngest, about)
@@ -141,7 +143,7 @@ def _of_part(part: Part, holds: frozenset[str], youngest: int | None, about: fro
 
 
 def _of_blocks(
-    blocks: Iterable[Block], around: str, heading: str, holds: frozenset[str], youngest: int | None, about: frozenset[Subject]
+    blocks: Iterable[Block], around: str, heading: str, holds: Holds, youngest: int | None, about: frozenset[Subject]
 ) -> Iterator[Statement]:
     before = ""
     for block in blocks:
@@ -179,14 +181,14 @@ def _of_value(text: str, place: Place) -> tuple[Sentence, ...]:
 
 
 def _of_list(
-    items: Iterable[str], place: Place, said: Said, holds: frozenset[str], youngest: int | None, about: frozenset[Subject] = frozenset()
+    items: Iterable[str], place: Place, said: Said, holds: Holds, youngest: int | None, about: frozenset[Subject] = frozenset()
 ) -> Iterator[Statement]:
     for item in items:
         for one in _of_value(item, place):
             yield Statement(one, said, "", item, "", holds, youngest, about)
 
 
-def conditions_of(recipe: Recipe, studio: Studio) -> frozenset[str]:
+def conditions_of(recipe: Recipe, studio: Studio) -> Holds:
     """Return the conditions of `unsafe_steps.yaml` that hold for a recipe; what has no card is not known to hold."""
     product = studio.products[recipe.product]
     cards = [card for card in (studio.ingredient(name) for name in recipe.names) if card]
@@ -201,18 +203,19 @@ def conditions_of(recipe: Recipe, studio: Studio) -> frozenset[str]:
     scented = neat or bool(kinds & {IngredientKind.ESSENTIAL_OIL, IngredientKind.FRAGRANCE})
     families = {family for card in cards for family in card.allergens}
     said = {
-        "lye": lye,
-        "no lye": not lye,
-        "unpreserved": watery and not base and not lye,
-        "fizz": product.name == "bath bomb" or (fizzing and IngredientKind.ACID in kinds and not lye),
-        "wet": wet,
-        "bath": product.contact == Contact.BATH,
-        "scrub": product.name == "scrub",
-        "scented": scented,
-        "oily": wet and fat and not lye and IngredientKind.SOAP_BASE not in kinds,
-        "animal": any(word in card.key for card in cards for word in _OF_ANIMALS),
-        "uncured": lye and product.name == "cold-process soap",
-        "nuts": bool(families & {"tree nut", "peanut"}),
-        **{family: family in families for family in ("milk", "wheat", "soy")},
+        Condition.LYE: lye,
+        Condition.NO_LYE: not lye,
+        Condition.UNPRESERVED: watery and not base and not lye,
+        Condition.FIZZ: fizzing and IngredientKind.ACID in kinds and not lye,
+        Condition.WET: wet,
+        Condition.BATH: product.contact == Contact.BATH,
+        Condition.SCENTED: scented,
+        Condition.OILY: wet and fat and not lye and IngredientKind.SOAP_BASE not in kinds,
+        Condition.ANIMAL: any(word in card.key for card in cards for word in _OF_ANIMALS),
+        Condition.UNCURED: lye and not product.cooked,
+        Condition.NUTS: bool(families & {AllergenFamily.TREE_NUT, AllergenFamily.PEANUT}),
+        Condition.MILK: AllergenFamily.MILK in families,
+        Condition.WHEAT: AllergenFamily.WHEAT in families,
+        Condition.SOY: AllergenFamily.SOY in families,
     }
-    return frozenset(key for key, holds in said.items() if holds)
+    return frozenset((*product.counts_as, *(condition for condition, holds in said.items() if holds)))

@@ -31,6 +31,7 @@ from builder.model.recipe.column import Weighed
 from builder.model.recipe.filling import Filling
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
+from builder.model.teaching.caution import Signal
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.model.teaching.pot_for import PotFor
 from builder.model.teaching.weighing_plan import FoundAs, WeighingPlan
@@ -155,7 +156,7 @@ def _product(studio: Studio, plan: ClassPlan, made: MadeProduct, group: int) -> 
 
 def _dangers(studio: Studio, hazards: tuple[str, ...]) -> str:
     """Name what can maim at this bench; what to do about it stands on the steps."""
-    return " ".join(f"{sentence(text.name)}." for text in cautions_for(studio, hazards) if text.signal == "danger")
+    return " ".join(f"{sentence(text.name)}." for text in cautions_for(studio, hazards) if text.signal is Signal.DANGER)
 
 
 def _fills(studio: Studio, filling: Filling) -> list[BenchAmount]:

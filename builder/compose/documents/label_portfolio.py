@@ -27,7 +27,6 @@ from builder.compose.label_layout.on_pages import GAP, WORDS, Group, Item, Page,
 from builder.compose.ornament.portrait import Portrait, portrait_of
 from builder.compose.recipe.portion_words import container_name
 from builder.compose.views.labels import LabelsView, MarkView, PositionView
-from builder.model.label.label_sheet import PAPERS
 from builder.model.recipe.container import Container
 from builder.model.studio import Studio
 from builder.model.teaching.class_plan import ClassPlan
@@ -46,7 +45,7 @@ def compose_portfolio(edition: Edition, studio: Studio, _: Address) -> Composed 
     if not found:
         return None
     title = say("Labels in all designs")
-    width, height = PAPERS[studio.profile.paper]
+    width, height = studio.profile.paper.size
     page = float(width), float(height)
     pages = [page_of for plan, label_plan, laid in found for page_of in on_pages(_groups(edition, plan, label_plan, laid, page), page)]
     return Composed(LabelsView(sheet_frame(edition, title, title), title, tuple(pages)))

@@ -32,7 +32,7 @@ from builder.compose.label_layout.label_sheets import tag_stocks, wished
 from builder.compose.ornament.colouring import SMALLEST
 from builder.compose.ornament.portrait import Portrait, portrait_of
 from builder.compose.views.labels import PositionView
-from builder.model.label.label_sheet import PAPERS, LabelSheet
+from builder.model.label.label_sheet import LabelSheet
 from builder.model.recipe.quantity import Length
 from builder.model.teaching.class_plan import ClassPlan
 from builder.words.listed import listed
@@ -166,7 +166,7 @@ def _foot(setter: Setter, address: str, inside: float, height: float) -> tuple[B
 def _turned(stock: LabelSheet) -> LabelSheet:
     """Return the other side of a sheet: its tags lie as far from the right edge as they do from the left one, and nothing is cut on it."""
     across = stock.columns * stock.width.millimetres + (stock.columns - 1) * stock.across.millimetres
-    return replace(stock, left=Length(PAPERS[stock.paper][0] - stock.left.millimetres - across), hole=None, is_cut=False)
+    return replace(stock, left=Length(stock.paper.size[0] - stock.left.millimetres - across), hole=None, is_cut=False)
 
 
 def _mirrored(backs: Sequence[PositionView], stock: LabelSheet) -> Iterator[PositionView]:

@@ -9,7 +9,7 @@ from builder.model.hazard import Hazard
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.remembered import remembered
 from builder.model.studio import Studio
-from builder.model.teaching.caution import SIGNALS, CautionText
+from builder.model.teaching.caution import CautionText, Signal
 from builder.rules.hazard import hazards_of, hazards_of_card
 from builder.words.say import message, say, spoken
 
@@ -36,12 +36,17 @@ def cautions_for(studio: Studio, hazards: Iterable[str]) -> tuple[CautionText, .
 
 # The signal words of cautions, as they are printed.
 DANGER = message("DANGER")
-_PRINTED = {"danger": DANGER, "warning": message("WARNING"), "caution": message("CAUTION"), "notice": message("NOTICE")}
+_PRINTED = {
+    Signal.DANGER: DANGER,
+    Signal.WARNING: message("WARNING"),
+    Signal.CAUTION: message("CAUTION"),
+    Signal.NOTICE: message("NOTICE"),
+}
 
 
 def signal_word(text: CautionText) -> str:
     """Return the signal word of a caution as it is printed."""
-    return say(_PRINTED.get(text.signal, text.signal.upper()))
+    return say(_PRINTED[text.signal])
 
 
 def said(text: CautionText) -> CautionText:
@@ -67,4 +72,4 @@ def _said(line: str) -> str:
 
 
 def _gravest_first(text: CautionText) -> tuple[int, str]:
-    return (SIGNALS.index(text.signal) if text.signal in SIGNALS else len(SIGNALS), text.key)
+    return text.signal.rank, text.key

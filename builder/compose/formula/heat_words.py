@@ -4,7 +4,7 @@ from fractions import Fraction
 from math import ceil, floor
 
 from builder.compose.recipe.wording import duration, temperature
-from builder.model.formula.warmth import Cooling, CoolsTo, Dissolving
+from builder.model.formula.warmth import Cooling, Cools, CoolsTo, Dissolving
 from builder.model.recipe.quantity import Temperature
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.words.say import say
@@ -30,7 +30,7 @@ def _freed(freed: Dissolving) -> str:
 def cools_in(one: CoolsTo) -> str:
     """Return in words how long it takes to be cool enough."""
     ends, time = temperature(Temperature(one.in_air.ends)), between(one.in_air)
-    if one.what == "lye":
+    if one.what is Cools.LYE:
         return say(
             "Until the lye is down at {ends} it takes, in the open, {time}; in cold water and stirred perhaps a tenth of that: go by the "
             "thermometer.",

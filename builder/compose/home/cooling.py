@@ -8,7 +8,7 @@ from html import escape
 from builder.compose.formula.heat_words import cools_in
 from builder.compose.home.first_weighed import first_weighed
 from builder.compose.views.lesson import FlowBlock, FlowPart, LessonFlow, ProseView, StepRun
-from builder.model.formula.warmth import CoolsTo
+from builder.model.formula.warmth import Cools, CoolsTo
 from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
@@ -26,12 +26,12 @@ def cooling_at_its_step(flow: LessonFlow, studio: Studio, parts: Sequence[Part],
 
 def _waits(one: CoolsTo, weighed: Weighed) -> bool:
     below = weighed.line.ingredient.figure("add below")
-    return weighed.line.role is Role.ALKALI if one.what == "lye" else below is not None and below.low == one.in_air.ends
+    return weighed.line.role is Role.ALKALI if one.what is Cools.LYE else below is not None and below.low == one.in_air.ends
 
 
 def _said_in(part: FlowPart, one: CoolsTo, step: int) -> FlowPart:
     line = ProseView(f"<p>{escape(cools_in(one))}</p>")
-    if one.what == "lye" or not step:
+    if one.what is Cools.LYE or not step:
         return replace(part, blocks=(*part.blocks, line))
     return replace(part, blocks=tuple(_before(part.blocks, step, line)))
 

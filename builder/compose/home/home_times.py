@@ -7,11 +7,12 @@ from builder.compose.dates.length_words import length_words
 from builder.compose.formula.heat_words import between
 from builder.compose.recipe.wording import duration
 from builder.compose.teaching.staff_words import days_later
+from builder.model.formula.warmth import Cools
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.teaching.lesson import Part, Who
 from builder.words.say import message, say
 
-COOLED = {"lye": message("Until the lye has cooled: {time}."), "batch": message("Until the batch has cooled: {time}.")}
+COOLED = {Cools.LYE: message("Until the lye has cooled: {time}."), Cools.BATCH: message("Until the batch has cooled: {time}.")}
 
 
 def home_times(parts: Sequence[Part], batch: WorkedBatch) -> tuple[str, ...]:

@@ -4,6 +4,7 @@ from collections.abc import Iterable
 
 from builder.compose.recipe.wording import listed, sentence, within
 from builder.model.recipe.ingredient import CountsAs, Ingredient
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.words.say import say
@@ -16,7 +17,7 @@ def allergens_of(studio: Studio, batches: Iterable[WorkedBatch]) -> str:
 
 def allergens_open_in(studio: Studio, batches: Iterable[WorkedBatch]) -> str:
     """Name the bases, fragrances and flavours, of whose parts only the supplier knows all; empty where there are none."""
-    kinds = ("fragrance", "flavour")
+    kinds = (IngredientKind.FRAGRANCE, IngredientKind.FLAVOUR)
     return listed(sorted({within(card.name) for card in _cards(studio, batches) if card.counts_as is CountsAs.BASE or card.kind in kinds}))
 
 

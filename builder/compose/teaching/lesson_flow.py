@@ -24,7 +24,7 @@ from builder.compose.views.lesson import AidAtFoot, FlowBlock, FlowPart, LessonF
 from builder.model.hazard import Hazard
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
-from builder.model.teaching.caution import SIGNALS, CautionText
+from builder.model.teaching.caution import CautionText, Signal
 from builder.model.teaching.lesson import Block, CautionHere, Mention, Part, Piece, Prose, Step, Steps, Who, sentences_in
 from builder.model.teaching.prose import Sentence
 from builder.rules.hands.alcohol import vapour_said
@@ -188,7 +188,7 @@ class _Flow:
         """Return what is said again of each danger told so far, for a head that has room for it."""
         if self.at_head != IN_LARGE_PRINT:
             return NOTHING
-        return {text.name: text.again for text in self.texts.values() if text.again and text.signal == SIGNALS[0]}
+        return {text.name: text.again for text in self.texts.values() if text.again and text.signal is Signal.DANGER}
 
     def _block(self, block: Block, batch: WorkedBatch) -> Iterable[FlowBlock]:
         match block:
@@ -271,4 +271,4 @@ class _Flow:
 
     def is_at_foot(self, text: CautionText) -> bool:
         """Tell whether the first aid of a caution stands at the foot of each page."""
-        return self.aid_at_foot and text.signal == SIGNALS[0]
+        return self.aid_at_foot and text.signal is Signal.DANGER

@@ -14,6 +14,7 @@ from builder.model.place import NOWHERE, Name, Place, Placed
 from builder.model.recipe.quantity import NO_MASS, Duration, Mass
 from builder.model.recipe.recipe import Fill
 from builder.model.recipe.size import ToFill
+from builder.model.roster.allergen_family import AllergenFamily
 from builder.model.teaching.lesson import Lesson
 
 
@@ -155,7 +156,7 @@ class StudioClass(Placed):
     at_the_sink: tuple[str, ...] = ()
     take_home: str = ""
     picture: Picture | None = None
-    free_from: tuple[str, ...] = ()
+    free_from: tuple[AllergenFamily, ...] = ()
     sheets_are_public: bool = False
     booking: Booking = NO_BOOKING
     labels: LabelWishes = NO_WISHES

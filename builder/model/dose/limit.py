@@ -16,6 +16,7 @@ from functools import cached_property
 from builder.model.hazard import Hazard
 from builder.model.label.region import NO_REGION, Region
 from builder.model.place import NOWHERE, Place
+from builder.model.recipe.body_part import BodyPart
 from builder.model.recipe.essential_oil import Held
 from builder.model.recipe.figure import Known, Source
 from builder.model.recipe.ingredient import ALUMINIUM, COLOUR, ESSENTIAL_OIL, SCENT, Ingredient, without_brackets
@@ -42,9 +43,21 @@ class PercentOf(StrEnum):
     OILS = "oils"
 
 
-OIL_ALONE, AS_STATED, CERTIFIED = "essential oil alone", "constituent as stated", "certificate"
-SCENT_ROLES = ("essential oil", "fragrance", OIL_ALONE)
+class LimitRole(StrEnum):
+    """What a limit speaks of, where that changes how it is counted; any other word of a table is `OTHER`."""
 
+    ESSENTIAL_OIL = "essential oil"
+    OIL_ALONE = "essential oil alone"
+    FRAGRANCE = "fragrance"
+    AS_STATED = "constituent as stated"
+    CERTIFICATE = "certificate"
+    COLOUR = "colour"
+    ACID = "acid"
+    LABELLING = "labelling"
+    OTHER = "other"
+
+
+SCENT_ROLES = (LimitRole.ESSENTIAL_OIL, LimitRole.FRAGRANCE, LimitRole.OIL_ALONE)
 
 # What is merely custom is judged by what a recipe means, whatever its scale, and of a ready-made base not at all.
 CUSTOM = (LimitWeight.HANDBOOK, LimitWeight.PRACTICE)
@@ -66,13 +79,13 @@ class Limit:
 
     ingredient: str
     names: tuple[str, ...]
-    role: str
+    role: LimitRole
     most: Fraction | None
     percent_of: PercentOf
     counted_as: str
     factor: Fraction | None
     product_type: str
-    contact: tuple[str, ...]
+    contact: tuple[Contact, ...]
     products: tuple[str, ...]
     narrower: str
     hazard: Hazard | None
@@ -86,7 +99,7 @@ class Limit:
     lowest_ph: Fraction | None = None
     place: Place = field(default=NOWHERE, compare=False)
     below_age: int | None = None
-    parts_of_body: tuple[str, ...] = ()
+    parts_of_body: tuple[BodyPart, ...] = ()
     parts: tuple["Limit", ...] = ()
     besides: frozenset[str] = frozenset()
 
@@ -98,7 +111,7 @@ class Limit:
     @property
     def counts_what_is_held(self) -> bool:
         """Tell whether it counts what an oil is published to hold of its names: a ban means the thing itself, unless it is law."""
-        return self.role != AS_STATED and (self.most != 0 or self.weight is LimitWeight.LAW)
+        return self.role is not LimitRole.AS_STATED and (self.most != 0 or self.weight is LimitWeight.LAW)
 
     @property
     def sums_up(self) -> bool:
@@ -111,8 +124,8 @@ class Limit:
         if self.parts:
             return frozenset().union(*(part.speaks_of for part in self.parts))
         if self.is_total_of_scent:
-            return frozenset((ESSENTIAL_OIL if self.role == OIL_ALONE else SCENT,))
-        if self.role == "colour":
+            return frozenset((ESSENTIAL_OIL if self.role is LimitRole.OIL_ALONE else SCENT,))
+        if self.role is LimitRole.COLOUR:
             return frozenset(COLOUR + name for name in self.names)
         return frozenset(self.names or ([ALUMINIUM] if self.counted_as == ALUMINIUM else []))
 
@@ -133,7 +146,7 @@ class Limit:
         """Tell whether it is meant for a kind of product."""
         if self.products:
             return product.is_any_of(self.products)
-        return "all" in self.contact or product.contact in self.contact
+        return product.contact in self.contact
 
 
 class Field(StrEnum):
@@ -188,7 +201,7 @@ class FieldRule:
 class ColourRule:
     """One colour additive of the list of US law: where it may be used, and the most of it (shares of one).
 
-    `certified`: each batch of it has to be certified. `eye_area` says what is allowed around the eye: yes, no, or for what.
+    `certified`: each batch of it has to be certified. `for_eyes`: it may be used around the eye, be it for some things only.
     `products` are the kinds of product for which alone it is listed, `narrower` the one use where that is narrower than a contact.
     `how_known` says what was read, and in which edition.
     """
@@ -206,7 +219,7 @@ class ColourRule:
     known: Known
     how_known: str
     certified: bool = False
-    eye_area: str = "yes"
+    for_eyes: bool = True
     place: Place = field(default=NOWHERE, compare=False)
 
     @property

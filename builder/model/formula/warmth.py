@@ -1,6 +1,7 @@
 """What is warm: a mass with its specific heat and its temperature; and how long a vessel takes to cool, as bounds."""
 
 from dataclasses import dataclass, field
+from enum import StrEnum
 from fractions import Fraction
 
 from builder.model.place import NOWHERE, Place
@@ -39,11 +40,18 @@ class Dissolving:
     near_boiling: bool
 
 
+class Cools(StrEnum):
+    """What has to cool."""
+
+    LYE = "lye"
+    BATCH = "batch"
+
+
 @dataclass(frozen=True)
 class CoolsTo:
-    """How long the lye, or the whole batch, takes to be cool enough: in the open, and in cold water. `what` is `lye` or `batch`."""
+    """How long the lye, or the whole batch, takes to be cool enough: in the open, and in cold water."""
 
-    what: str
+    what: Cools
     in_air: Cooling
     in_water: Cooling
 
@@ -81,7 +89,7 @@ class MixedTooWarm:
 class CooledTooSoon:
     """A step that wants the lye or the batch (`what`) at `ends` degC, `given` minutes at most after it was hot; it takes the `least`."""
 
-    what: str
+    what: Cools
     ends: Fraction
     given: int
     least: Fraction

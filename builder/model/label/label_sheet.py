@@ -1,13 +1,25 @@
 """Label stock by its dimensions alone: a grid of positions on a page."""
 
 from dataclasses import dataclass, field
+from enum import StrEnum
 from fractions import Fraction
 
 from builder.model.place import NOWHERE, Place
 from builder.model.recipe.quantity import Length
 
 # The width and height of each paper in millimetres: letter, 8.5 by 11 inches, and A4 (ISO 216).
-PAPERS = {"letter": (Fraction(2159, 10), Fraction(2794, 10)), "A4": (Fraction(210), Fraction(297))}
+
+
+class Paper(StrEnum):
+    """A size of paper."""
+
+    LETTER = "letter"
+    A4 = "A4"
+
+    @property
+    def size(self) -> tuple[Fraction, Fraction]:
+        """Return its width and its height in millimetres (ANSI/ASME Y14.1, ISO 216)."""
+        return (Fraction(2159, 10), Fraction(2794, 10)) if self is Paper.LETTER else (Fraction(210), Fraction(297))
 
 
 @dataclass(frozen=True)
@@ -19,7 +31,7 @@ class LabelSheet:
     """
 
     name: str
-    paper: str
+    paper: Paper
     columns: int
     rows: int
     width: Length

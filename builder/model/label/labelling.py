@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from builder.model.label.region import Region
 from builder.model.recipe.figure import Known, Source
-from builder.model.recipe.ingredient import DeclaredAs, without_brackets
+from builder.model.recipe.ingredient import AllergenList, DeclaredAs, without_brackets
 from builder.model.recipe.product import Contact
 from builder.model.remembered import remembered
 
@@ -48,18 +48,21 @@ class Labelling:
         return next((one for one in self.regions if one.name == key), Region(key))
 
     @property
-    def to_name(self) -> tuple[Allergen, ...]:
-        """Return the allergens that the region asks to be named."""
-        which = self.region.says("allergens")
-        if which not in ("original list", "extended list"):
-            return ()
-        return tuple(one for one in self.allergens if one.is_active and (one.is_original or which == "extended list"))
+    def allergen_list(self) -> AllergenList | None:
+        """Return the list of allergens that the region asks to be named; None where it asks for none."""
+        return next((one for one in AllergenList if one == self.region.says("allergens")), None)
 
     @property
-    def covers(self) -> tuple[str, ...]:
+    def to_name(self) -> tuple[Allergen, ...]:
+        """Return the allergens that the region asks to be named."""
+        which = self.allergen_list
+        return tuple(one for one in self.allergens if which and one.is_active and (one.is_original or which is AllergenList.EXTENDED))
+
+    @property
+    def covers(self) -> tuple[AllergenList, ...]:
         """Return the lists of allergens of which a supplier's statement has to cover one; none where the region asks for none."""
-        which = self.region.says("allergens")
-        return {"original list": ("original list", "extended list"), "extended list": ("extended list",)}.get(which, ())
+        which = self.allergen_list
+        return () if which is None else tuple(AllergenList)[tuple(AllergenList).index(which) :]
 
     def common_name(self, name: str) -> str:
         """Return one key for all words of all regions for water, scent and flavour, for isomers, and for any other name its folded form.

@@ -2,11 +2,21 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from enum import StrEnum
 
 from builder.model.label.language import OWN
 from builder.model.recipe.figure import Known, Source
 from builder.model.recipe.ingredient import DeclaredAs
 from builder.words.fold import fold
+
+
+class ColourList(StrEnum):
+    """The list of colours by which a region judges them; `NONE` where it is not known here."""
+
+    US = "us"
+    EU = "eu"
+    NONE = "none"
+
 
 # What stands in the column of regions for a rule of every region.
 ANY_REGIONS = "any"
@@ -77,9 +87,9 @@ class Region:
         return since is not None and bool(kept) and since > int(kept)
 
     @property
-    def colours(self) -> tuple[str, bool]:
-        """Return the list by which colours are judged (`us`, `eu`, or `none`), and whether it is that of another region, kept."""
-        return self.says("colours that are allowed"), "keeps the law of" in self.rules
+    def colours(self) -> tuple[ColourList, bool]:
+        """Return the list by which colours are judged, and whether it is that of another region, kept."""
+        return ColourList(self.says("colours that are allowed") or ColourList.NONE), "keeps the law of" in self.rules
 
     @property
     def with_ounces(self) -> bool:

@@ -19,17 +19,24 @@ class Statement(StrEnum):
     SMALL_PACK = "ingredients on a small pack"
 
 
+class HeightBy(StrEnum):
+    """What a height depends on: the area of the panel or of all of the outside that can bear a label, in mm2; the contents, in g or mL."""
+
+    PANEL = "panel"
+    SURFACE = "surface"
+    CONTENTS = "contents"
+
+
 @dataclass(frozen=True)
 class HeightRule:
-    """One row: from what is over `over` and up to `up_to`, which is an area in mm2 (`by` "panel") or contents in g or mL (`by` "contents").
+    """One row: it holds for what is over `over` and up to `up_to`, or for a surface that is less than that.
 
-    `by` "surface" is all of the outside that can bear a label, in mm2, and has to be less than `up_to`. An empty `by` holds always; None as
-    an end means that there is none.
+    Without `by` it holds always; None as an end means that there is none.
     """
 
     region: str
     statement: Statement
-    by: str
+    by: HeightBy | None
     over: Fraction | None
     up_to: Fraction | None
     height: Length
@@ -41,11 +48,11 @@ class HeightRule:
 
     def holds(self, area: Fraction, contents: Fraction) -> bool:
         """Tell whether the row is the one for a panel, or a surface, of that area (mm2) and those contents (g or mL)."""
-        if not self.by:
+        if self.by is None:
             return True
-        if self.by == "surface":
+        if self.by is HeightBy.SURFACE:
             return self.up_to is None or area < self.up_to
-        value = area if self.by == "panel" else contents
+        value = area if self.by is HeightBy.PANEL else contents
         return (self.over is None or value > self.over) and (self.up_to is None or value <= self.up_to)
 
 

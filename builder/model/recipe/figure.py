@@ -22,13 +22,28 @@ class Known(StrEnum):
 OF_ONE_PACK = (Known.SUPPLIER, Known.MEASURED)
 
 
+class SourceKind(StrEnum):
+    """What kind of work a source is; `UNREAD` where its entry cannot be read."""
+
+    STANDARD = "standard"
+    PHARMACOPOEIA = "pharmacopoeia"
+    LAW = "law"
+    HANDBOOK = "handbook"
+    ARTICLE = "article"
+    GUIDANCE = "official guidance"
+    TRADE = "trade"
+    COMPUTED = "computed"
+    PRACTICE = "practice"
+    UNREAD = "unread"
+
+
 @dataclass(frozen=True)
 class Source:
     """A book, standard, law or page that figures cite, under the short name `key`."""
 
     key: str
     title: str
-    kind: str
+    kind: SourceKind
     by: str = ""
     about: str = ""
 

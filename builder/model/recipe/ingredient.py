@@ -10,15 +10,30 @@ from functools import cached_property
 from builder.model.hazard import Hazard
 from builder.model.label.declaration import Polytope, Range, polytopes_of
 from builder.model.place import NOWHERE, Place
+from builder.model.recipe.body_part import BodyPart
 from builder.model.recipe.essential_oil import Held
 from builder.model.recipe.figure import OF_ONE_PACK, Figure, Figures, Known, Source
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.quantity import Mass
+from builder.model.roster.allergen_family import AllergenFamily
 from builder.words.fold import fold
 from builder.words.plain_number import plain_number
 
-MICROBES = ("bacteria", "fungi")
-CHARGES = ("none", "anionic", "cationic", "amphoteric")
+
+class Microbe(StrEnum):
+    """What spoils a product with water; fungi are yeast and mould."""
+
+    BACTERIA = "bacteria"
+    FUNGI = "fungi"
+
+
+class Charge(StrEnum):
+    """The charge of an ingredient in water."""
+
+    NONE = "none"
+    ANIONIC = "anionic"
+    CATIONIC = "cationic"
+    AMPHOTERIC = "amphoteric"
 
 
 _BRACKETS = re.compile(r"\s*\([^()]*\)")
@@ -113,6 +128,13 @@ class LabelName:
         return polytopes_of(len(self.inci), self.below, self.shares, sorted(self.colours))
 
 
+class AllergenList(StrEnum):
+    """A list of fragrance allergens that a label has to name: that of 2003, or that of 2023, which holds it."""
+
+    ORIGINAL = "original list"
+    EXTENDED = "extended list"
+
+
 @dataclass(frozen=True)
 class AllergenStatement:
     """The supplier's statement of the fragrance allergens of a scent: all that the list it `covers` names, as ranges of shares.
@@ -120,7 +142,7 @@ class AllergenStatement:
     `contains` is keyed by folded names; what is not in it is not in the scent.
     """
 
-    covers: str
+    covers: AllergenList
     contains: Mapping[str, tuple[Fraction, Fraction]]
     source: Source
     at: str
@@ -156,14 +178,14 @@ class DropMass:
 
 @dataclass(frozen=True)
 class Preserves:
-    """What a preservative holds back at its usual amount, of MICROBES (fungi: yeast and mould), and where that was published.
+    """What a preservative holds back at its usual amount, and where that was published.
 
     `alone` is False for what is only a part of a system. It fails beside an ingredient of one of the charges of `fails_with`.
     """
 
-    covers: tuple[str, ...]
+    covers: tuple[Microbe, ...]
     alone: bool
-    fails_with: tuple[str, ...]
+    fails_with: tuple[Charge, ...]
     source: Source
     at: str
     known: Known
@@ -173,7 +195,7 @@ class Preserves:
 class Ingredient:
     """One ingredient card. Figures are keyed by their name (`saponification`, `density`, ...).
 
-    `charge` is one of CHARGES, empty where it is not known. `like_food`: it makes a product look or smell like food. `speeds_trace`: it
+    `charge` is None where it is not known. `like_food`: it makes a product look or smell like food. `speeds_trace`: it
     makes raw soap thicken fast. `too_rough_for`: parts of the body that its grains scratch. `saponified_as` is the second word
     of the name of its soap or salt (Sodium Olivate). `oil` is which oil of the table of constituents a scent is, where its card says so.
     `oils` are those that each part of its label name may be, `holds` is what each can hold of each constituent, by folded names, and
@@ -200,11 +222,11 @@ class Ingredient:
     allergen_statement: AllergenStatement | None = None
     certificate: Certificate | None = None
     hazards: tuple[Hazard, ...] = ()
-    allergens: tuple[str, ...] = ()
-    charge: str = ""
+    allergens: tuple[AllergenFamily, ...] = ()
+    charge: Charge | None = None
     like_food: bool = False
     speeds_trace: bool = False
-    too_rough_for: tuple[str, ...] = ()
+    too_rough_for: tuple[BodyPart, ...] = ()
     preserves: Preserves | None = None
     about: str = ""
     figures: Mapping[str, Figures] = field(default_factory=dict)

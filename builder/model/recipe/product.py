@@ -7,6 +7,7 @@ from enum import StrEnum
 from builder.model.label.language import Language
 from builder.model.label.region import Region
 from builder.model.place import NOWHERE, Place
+from builder.model.recipe.body_part import BodyPart
 from builder.model.recipe.figure import Figure
 
 
@@ -24,6 +25,26 @@ class Contact(StrEnum):
         return self in (Contact.LEAVE_ON, Contact.LIPS)
 
 
+class Condition(StrEnum):
+    """What a row of a table on words may hold for alone: what a recipe is, or what is in it."""
+
+    LYE = "lye"
+    NO_LYE = "no lye"
+    UNPRESERVED = "unpreserved"
+    FIZZ = "fizz"
+    WET = "wet"
+    BATH = "bath"
+    SCRUB = "scrub"
+    SCENTED = "scented"
+    OILY = "oily"
+    UNCURED = "uncured"
+    ANIMAL = "animal"
+    NUTS = "nuts"
+    MILK = "milk"
+    WHEAT = "wheat"
+    SOY = "soy"
+
+
 class DeclaredBy(StrEnum):
     """How net contents are stated."""
 
@@ -39,6 +60,7 @@ class Product:
     `declared_by_in` says it for a region where the custom differs.
     `usual_ph` is the pH that such a product with water usually has, `when` it is measured so. `meets_water`: wet hands go into its jar.
     `used_on` are the parts of the body on which such a product goes unless its recipe says otherwise.
+    `counts_as` are conditions that hold for such a product whatever is in it.
     `cooked`: a soap that is boiled. `usual_alkali` is the one that is meant where only its weight is given; empty where that is open.
     `like` are the kinds of the library whose limits and warnings hold for a kind of the studio's own, and
     `translations` its identity in other languages, by their names.
@@ -53,7 +75,8 @@ class Product:
     meets_water: bool = False
     declared_by_in: Mapping[str, DeclaredBy] = field(default_factory=dict)
     cooked: bool = False
-    used_on: tuple[str, ...] = ()
+    used_on: tuple[BodyPart, ...] = ()
+    counts_as: tuple[Condition, ...] = ()
     usual_alkali: str = ""
     like: tuple[str, ...] = ()
     translations: Mapping[str, str] = field(default_factory=dict)

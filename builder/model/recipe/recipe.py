@@ -8,7 +8,9 @@ from fractions import Fraction
 from builder.model.finding import Acceptance
 from builder.model.label.language import OWN, Translation
 from builder.model.place import NOWHERE, Name, Place, Placed
+from builder.model.recipe.body_part import NAMES_OF_PARTS, BodyPart
 from builder.model.recipe.quantity import Amount, Density, Duration, Mass, Share, Temperature
+from builder.model.roster.allergen_family import AllergenFamily
 from builder.words.fold import fold
 from builder.words.say import message
 
@@ -198,20 +200,13 @@ class MeasuredPh:
     measured: str
 
 
-USED_ON = ("face", "eye", "hand", "body", "hair")
-# Words in the name of a recipe that say where its product is used.
-NAMES_OF_PARTS = {
-    "face": "face", "facial": "face", "eye": "eye", "eyes": "eye", "hand": "hand", "hands": "hand", "body": "body", "hair": "hair",
-}  # fmt: skip
-
-
 @dataclass(frozen=True)
 class Recipe(Placed):
     """One recipe. `key` is the name of its file without the ending. `in_part`: some lines of the file could not be taken in.
 
     `code` are the letters of its batch codes, `after_opening` how long it is good once opened, where the studio says so.
     `single_use`: it is used up at once, and what is left is thrown away.
-    `free_from` are families of allergens that it promises not to hold. `used_on` are words of USED_ON, `not_for_colour` colours that are
+    `free_from` are families of allergens that it promises not to hold. `used_on` are where it is used, `not_for_colour` colours that are
     there for something else. `youngest_user` is the age in years of the youngest whom the product is meant for (None: whoever takes a class
     that makes it). `language` is that in which it is written, `translations` are by the others.
     """
@@ -229,8 +224,8 @@ class Recipe(Placed):
     cure: Cure | None = None
     listed: ListedAs = ListedAs.PUT_IN
     ph: MeasuredPh | None = None
-    free_from: tuple[str, ...] = ()
-    used_on: tuple[str, ...] = ()
+    free_from: tuple[AllergenFamily, ...] = ()
+    used_on: tuple[BodyPart, ...] = ()
     not_for_colour: tuple[Name, ...] = ()
     youngest_user: int | None = None
     tools: tuple[str, ...] = ()
@@ -256,7 +251,7 @@ class Recipe(Placed):
         first = "".join(word[:1] for word in words) if len(words) > 1 else words[0]
         return "".join(letter for letter in first if letter in CODE_LETTERS)[:4] or "X"
 
-    def goes_on(self, usual: tuple[str, ...]) -> tuple[str, ...]:
+    def goes_on(self, usual: tuple[BodyPart, ...]) -> tuple[BodyPart, ...]:
         """Return the parts of the body on which its product is used: as it says, by its name, or as is `usual` for its kind."""
         named = (NAMES_OF_PARTS[word] for word in fold(self.name).replace("-", " ").split() if word in NAMES_OF_PARTS)
         return self.used_on or tuple(dict.fromkeys(named)) or usual

@@ -2,11 +2,23 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from enum import StrEnum
 
 from builder.model.place import Placed
 
-# The signal words, the gravest first (ISO 3864-2, ANSI Z535.6).
-SIGNALS = ("danger", "warning", "caution", "notice")
+
+class Signal(StrEnum):
+    """The signal word of a caution, the gravest first (ISO 3864-2, ANSI Z535.6)."""
+
+    DANGER = "danger"
+    WARNING = "warning"
+    CAUTION = "caution"
+    NOTICE = "notice"
+
+    @property
+    def rank(self) -> int:
+        """Return 0 for the gravest, 1 for the next."""
+        return tuple(Signal).index(self)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -21,7 +33,7 @@ class CautionText(Placed):
 
     key: str
     name: str
-    signal: str
+    signal: Signal
     hazard: str
     what: str
     avoid: tuple[str, ...]

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from builder.model.finding import Weight
 from builder.model.recipe.figure import Known, Source
+from builder.model.recipe.product import Condition
 from builder.model.teaching.word_pattern import WordPattern
 
 
@@ -17,7 +18,7 @@ class Claim:
     cautions_in: frozenset[str]
     near: tuple[WordPattern, ...]
     unless: tuple[WordPattern, ...]
-    only: frozenset[str]
+    only: frozenset[Condition]
     says_no_itself: bool
     why: str
     instead: str

@@ -42,11 +42,18 @@ class PictureHole:
     title: str = ""
 
 
+class LinkTo(StrEnum):
+    """What a text can lead to."""
+
+    PAGE = "page"
+    CLASS = "class"
+
+
 @dataclass(frozen=True)
 class LinkHole:
     """A hole for the address of another page (`page:NAME`) or class (`class:NAME`)."""
 
-    kind: str
+    kind: LinkTo
     target: Name
 
 

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from builder.model.recipe.figure import Known, Source
+from builder.model.recipe.product import Condition
 from builder.model.teaching.word_pattern import WordPattern
 
 
@@ -23,7 +24,7 @@ class UnsafeStep:
     in_tools: tuple[WordPattern, ...]
     near: tuple[WordPattern, ...]
     part_lacks: tuple[WordPattern, ...]
-    only: frozenset[str]
+    only: frozenset[Condition]
     younger_than: int | None
     from_age: int | None
     unless: tuple[WordPattern, ...]

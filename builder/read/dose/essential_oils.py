@@ -11,7 +11,7 @@ from builder.model.label.labelling import Allergen
 from builder.model.place import Place
 from builder.model.recipe.essential_oil import Constituent, Held, span_of
 from builder.model.recipe.figure import Known as HowKnown
-from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient import AllergenList, Ingredient
 from builder.model.remembered import remembered
 from builder.read.known import Known
 from builder.read.text.tables import Row, rows_of, share_in, words_in
@@ -87,7 +87,7 @@ def _stated(card: Ingredient, allergens: tuple[Allergen, ...]) -> dict[str, Held
     if statement := card.allergen_statement:
         work = (f"{statement.source.title}, {statement.at}",)
         for one in allergens:
-            if one.counts and (one.is_original or statement.covers == "extended list"):
+            if one.counts and (one.is_original or statement.covers is AllergenList.EXTENDED):
                 shares = [statement.contains[name] for name in one.counts if name in statement.contains]
                 low, high = (min(sum((share[end] for share in shares), Fraction(0)), Fraction(1)) for end in (0, 1))
                 key = fold(one.label_name)

@@ -3,14 +3,14 @@
 import re
 from math import ceil
 
-from builder.model.dose.limit import ColourRule, Field, FieldRule, Limit, LimitWeight, PercentOf
+from builder.model.dose.limit import ColourRule, Field, FieldRule, Limit, LimitRole, LimitWeight, PercentOf
 from builder.model.hazard import Hazard
 from builder.model.label.region import ANY_REGIONS
 from builder.model.place import Place
+from builder.model.recipe.body_part import BodyPart
 from builder.model.recipe.figure import Known as HowKnown
 from builder.model.recipe.ingredient import blend_of
 from builder.model.recipe.product import Contact
-from builder.model.recipe.recipe import USED_ON
 from builder.read.known import Known
 from builder.read.text.tables import Row, products_in, rows_of, share_in, words_in
 from builder.read.text.text_files import TextFolder
@@ -32,8 +32,8 @@ _COLOUR_COLUMNS = (
 _FIELD_COLUMNS = (
     "entry", "names", "common_name", "field", "most_percent", "most_percent_on_lips", "other_limits", "uk", "source", "at", "known",
 )  # fmt: skip
+_ALL = "all"  # In place of all kinds of contact.
 _CHILDREN = re.compile(r"children (?:under (?P<below>\d{1,2})(?P<months> months)?|\d{1,2} to (?P<last>\d{1,2}))")
-_contact = word_of(*Contact, "all")
 
 
 def read_limits(folder: TextFolder, name: str, known: Known) -> tuple[Limit, ...]:
@@ -70,13 +70,13 @@ def _limit(row: Row, place: Place, known: Known) -> Limit:
     return Limit(
         ingredient=text_of(row["ingredient"]),
         names=tuple(blend_of(tuple(fold(part) for part in name.split(" + "))) for name in words_in(row["inci_names"])),
-        role=text_of(row["role"]),
+        role=next((one for one in LimitRole if one == fold(text_of(row["role"]))), LimitRole.OTHER),
         most=share_in(row["most_percent"]),
         percent_of=member_of(PercentOf)(row["percent_of"]),
         counted_as=row["counted_as"],
         factor=parse_positive(row["counted_as_factor"]) if row["counted_as_factor"] else None,
         product_type=text_of(row["product_type"]),
-        contact=tuple(_contact(word) for word in words_in(text_of(row["contact"]))),
+        contact=_contact(text_of(row["contact"])),
         products=products_in(row["products"], known),
         narrower=row["narrower"],
         hazard=member_of(Hazard)(row["hazard"]) if row["hazard"] else None,
@@ -94,6 +94,10 @@ def _limit(row: Row, place: Place, known: Known) -> Limit:
     )
 
 
+def _contact(text: str) -> tuple[Contact, ...]:
+    return tuple(Contact) if fold(text) == _ALL else tuple(map(member_of(Contact), words_in(text)))
+
+
 def _below_age(narrower: str) -> int | None:
     """Return the age in years below which people are meant, in whole years; None where a row is narrower in another way, or not at all."""
     match = _CHILDREN.fullmatch(narrower)
@@ -104,10 +108,11 @@ def _below_age(narrower: str) -> int | None:
     return ceil(int(match["below"]) / 12) if match["months"] else int(match["below"])
 
 
-def _parts_of_body(narrower: str) -> tuple[str, ...]:
+def _parts_of_body(narrower: str) -> tuple[BodyPart, ...]:
     """Return the parts of the body that a row is meant for; none where it is narrower in another way, or not at all."""
     words = tuple(word.strip() for word in narrower.split(";"))
-    return words if all(word in USED_ON for word in words) else ()
+    parts = tuple(part for word in words for part in BodyPart if part == word)
+    return parts if len(parts) == len(words) else ()
 
 
 def _colour_rule(row: Row, place: Place, known: Known) -> ColourRule:
@@ -125,6 +130,6 @@ def _colour_rule(row: Row, place: Place, known: Known) -> ColourRule:
         known=member_of(HowKnown)(row["known"]),
         how_known=row["how_known"],
         certified=row["certification_required"] == "yes",
-        eye_area=row["eye_area"],
+        for_eyes=row["eye_area"] != "no",
         place=place,
     )

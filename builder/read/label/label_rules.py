@@ -4,7 +4,7 @@ from fractions import Fraction
 
 from builder.model.hazard import Hazard
 from builder.model.label.label_warning import Because, WarningRule
-from builder.model.label.type_height import HeightRule, Statement
+from builder.model.label.type_height import HeightBy, HeightRule, Statement
 from builder.model.label.typeface import MeasuredOn
 from builder.model.place import Place
 from builder.model.recipe.figure import Known as HowKnown
@@ -14,7 +14,7 @@ from builder.read.text.tables import Row, products_in, rows_of, words_in
 from builder.read.text.text_files import TextFolder
 from builder.read.values.amounts import parse_length
 from builder.read.values.numbers import parse_number
-from builder.read.values.values import find_region, find_source, member_of, parse_yes_or_no, text_of, word_of
+from builder.read.values.values import find_region, find_source, member_of, parse_yes_or_no, text_of
 from builder.units import millimetres_in
 from builder.words.fold import fold
 
@@ -40,7 +40,7 @@ def _height(row: Row, place: Place, known: Known) -> HeightRule:
     return HeightRule(
         region=find_region(row["region"], known),
         statement=member_of(Statement)(row["statement"]),
-        by=word_of("panel", "contents", "surface")(row["by"]) if row["by"] else "",
+        by=member_of(HeightBy)(row["by"]) if row["by"] else None,
         over=_end(row["over"], row["unit"]),
         up_to=_end(row["up_to"], row["unit"]),
         height=parse_length(row["height"]),

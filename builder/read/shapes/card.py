@@ -14,10 +14,10 @@ from builder.model.finding_kind import STOP, FindingKind
 from builder.model.hazard import OF_INGREDIENTS, Hazard
 from builder.model.label.declaration import Range, polytopes_of
 from builder.model.place import Place
+from builder.model.recipe.body_part import BodyPart
 from builder.model.recipe.figure import Figures
-from builder.model.recipe.ingredient import CHARGES, MICROBES, CountsAs, DeclaredAs, DropMass, Ingredient, LabelName, MixesWith, Preserves
+from builder.model.recipe.ingredient import Charge, CountsAs, DeclaredAs, DropMass, Ingredient, LabelName, Microbe, MixesWith, Preserves
 from builder.model.recipe.ingredient_kind import IngredientKind
-from builder.model.recipe.recipe import USED_ON
 from builder.model.recipe.unread import UNREAD
 from builder.read.lye.acid_shares import acid_share
 from builder.read.shapes.fields import NOT_EMPTY, AllergenFamilies, Text, Texts, Weight, WholeAboveZero, YesOrNo, looks_up, reads
@@ -28,7 +28,7 @@ from builder.read.shapes.shape import Makes, Shape, becomes, maybe, needed
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
 from builder.read.values.bounds import DROP, SOLID_ALKALI
-from builder.read.values.values import find_oil, member_of, word_of
+from builder.read.values.values import find_oil, member_of
 from builder.words.fold import fold
 from builder.words.plain_number import plain_number
 from builder.words.within import Spelled, spelled
@@ -147,11 +147,11 @@ class DropMassShape(Shape, Makes[DropMass]):
 class PreservesShape(CitationShape, Makes[Preserves]):
     """What a preservative holds back, whether it does so alone, and what makes it fail."""
 
-    covers: Annotated[tuple[Annotated[str, reads(word_of(*MICROBES))], ...], NOT_EMPTY] = needed("covers", "[bacteria, fungi]")
+    covers: Annotated[tuple[Annotated[Microbe, reads(member_of(Microbe))], ...], NOT_EMPTY] = needed("covers", "[bacteria, fungi]")
     """What it holds back at its usual amount; fungi are yeast and mould."""
     alone: YesOrNo = needed("alone", "yes")
     """Whether it is a whole preservative, and not only a part of a system."""
-    fails_with: tuple[Annotated[str, reads(word_of(*CHARGES))], ...] = maybe("fails with", (), "[cationic]")
+    fails_with: tuple[Annotated[Charge, reads(member_of(Charge))], ...] = maybe("fails with", (), "[cationic]")
     """The charge of ingredients beside which it does not work."""
 
 
@@ -198,11 +198,11 @@ class CardShape(Shape, Makes[Ingredient]):
     """What can hurt in it; cautions, gear and supervision follow from it."""
     allergens: AllergenFamilies = maybe("allergens", (), "[tree nut]")
     """The families of allergens that it belongs to."""
-    charge: Annotated[str, reads(word_of(*CHARGES))] = maybe("charge", "", example="anionic")
+    charge: Annotated[Charge, reads(member_of(Charge))] | None = maybe("charge", example="anionic")
     """The charge that it has in water. Opposite charges bind each other."""
     like_food: YesOrNo = maybe("like food", False, example="yes")
     """Whether it makes a product look or smell like food."""
-    too_rough_for: tuple[Annotated[str, reads(word_of(*USED_ON))], ...] = maybe("too rough for", (), "[face]")
+    too_rough_for: tuple[Annotated[BodyPart, reads(member_of(BodyPart))], ...] = maybe("too rough for", (), "[face]")
     """The parts of the body that its grains scratch."""
     speeds_trace: YesOrNo = maybe("speeds trace", False, example="yes")
     """Whether it makes raw soap thicken within moments."""

@@ -15,6 +15,7 @@ from builder.model.recipe.figure import Source
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Amount, Box, Count, Density, Duration, Length, Mass, Share, Temperature, Volume, WeighingUnit
 from builder.model.recipe.recipe import StatedPurity
+from builder.model.roster.allergen_family import AllergenFamily
 from builder.read.lye.purities import parse_purity, parse_strength
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
@@ -24,10 +25,6 @@ from builder.words.nearest import did_you_mean
 FINDS = (FindingKind("list-empty", STOP, "A list holds nothing."),)
 
 T = TypeVar("T")
-ALLERGENS = (
-    "tree nut", "peanut", "wheat", "oat", "milk", "soy", "sesame", "bee products", "wool alcohols", "daisy family", "mustard", "egg",
-    "fish", "coconut",
-)  # fmt: skip
 
 
 def reads(parse: Callable[[str], T]) -> PlainValidator:
@@ -96,7 +93,7 @@ Currency = Annotated[str, reads(values.parse_currency)]
 WebAddress = Annotated[str, reads(values.parse_web_address)]
 MailAddress = Annotated[str, reads(values.parse_mail_address)]
 
-AllergenFamilies = tuple[Annotated[str, reads(values.word_of(*ALLERGENS))], ...]
+AllergenFamilies = tuple[Annotated[AllergenFamily, reads(values.member_of(AllergenFamily))], ...]
 
 SourceField = Annotated[Source, looks_up(values.find_source)]
 LanguageField = Annotated[str, looks_up(values.find_language)]

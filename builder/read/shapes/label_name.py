@@ -7,7 +7,7 @@ from pydantic import AfterValidator, ValidationInfo, model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.declaration import Range, polytopes_of
-from builder.model.recipe.ingredient import AllergenStatement, Certificate, LabelName
+from builder.model.recipe.ingredient import AllergenList, AllergenStatement, Certificate, LabelName
 from builder.model.recipe.product import Contact
 from builder.read.label.share_ranges import parse_share_range
 from builder.read.shapes.fields import OneOrMore, SourceField, Text, Texts, reads
@@ -15,7 +15,7 @@ from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Makes, Shape, becomes, maybe, needed
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError, quoted
-from builder.read.values.values import word_of
+from builder.read.values.values import member_of
 from builder.words.fold import fold
 from builder.words.nearest import did_you_mean
 
@@ -136,7 +136,7 @@ def _judge_contacts(at_most: dict[str, Range]) -> dict[str, Range]:
 class AllergenStatementShape(Shape, Makes[AllergenStatement]):
     """The supplier's statement of the fragrance allergens of a scent."""
 
-    covers: Annotated[str, reads(word_of("original list", "extended list"))] = needed("covers", "extended list")
+    covers: Annotated[AllergenList, reads(member_of(AllergenList))] = needed("covers", "extended list")
     """Which list of allergens the statement goes through: that before 2023 (original) or the extended one."""
     contains: Annotated[dict[str, ShareRange], AfterValidator(_judge_names)] = needed("contains", "{Linalool: 25 to 45 %}")
     """Each allergen that is in it with its share. What is not listed here is not in it."""

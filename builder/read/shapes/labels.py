@@ -7,26 +7,26 @@ from pydantic import model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.design_names import DESIGN_NAMES
-from builder.model.label.label_sheet import PAPERS, LabelSheet, LabelWishes
+from builder.model.label.label_sheet import LabelSheet, LabelWishes, Paper
 from builder.model.recipe.quantity import Length
 from builder.read.shapes.fields import Gap, LengthField, Shift, Text, Whole, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.shape import Makes, Shape, maybe, needed
 from builder.read.text.text_error import TextError
-from builder.read.values.values import word_of
+from builder.read.values.values import member_of, word_of
 from builder.words.plain_number import plain_number
 
 FINDS = (FindingKind("label-sheet-off-the-paper", STOP, "A sheet of labels has labels that end off the paper."),)
 
 NOTHING = Length(Fraction(0))
 SMALLEST, MOST_OFF, MOST_SPARE = 5, 15, 50
-Paper = Annotated[str, reads(word_of(*PAPERS))]
+PaperField = Annotated[Paper, reads(member_of(Paper))]
 DesignName = Annotated[str, reads(word_of(*DESIGN_NAMES))]
 
 
 class LabelSheetShape(Shape, Makes[LabelSheet]):
     """One entry of `label_sheets.yaml`."""
 
-    paper: Paper = needed("paper", "letter")
+    paper: PaperField = needed("paper", "letter")
     """The paper of the sheet."""
     columns: WholeAboveZero = needed("columns", "2")
     """How many labels lie side by side."""
@@ -60,8 +60,8 @@ class LabelSheetShape(Shape, Makes[LabelSheet]):
                 wrong = f"A label of {plain_number(length.millimetres, 5)} mm holds no word."
                 raise TextError("figure-out-of-range", wrong, f"Measure the sheet anew: at least {SMALLEST} mm.", at=(key,))
         for key, of, start, number, size, gap, page in (
-            ("columns", "wide", self.left, self.columns, self.width, self.across, PAPERS[self.paper][0]),
-            ("rows", "high", self.top, self.rows, self.height, self.down, PAPERS[self.paper][1]),
+            ("columns", "wide", self.left, self.columns, self.width, self.across, self.paper.size[0]),
+            ("rows", "high", self.top, self.rows, self.height, self.down, self.paper.size[1]),
         ):
             end = start.millimetres + number * size.millimetres + (number - 1) * gap.millimetres
             if end > page:

@@ -5,12 +5,12 @@ from typing import Annotated, Self
 from pydantic import ValidationInfo, model_validator
 
 from builder.model.label.region import Region, RegionRule
+from builder.model.recipe.body_part import BodyPart
 from builder.model.recipe.container import Container, Outside
 from builder.model.recipe.container_form import ContainerForm
-from builder.model.recipe.figure import Figure, Source
-from builder.model.recipe.product import Contact, DeclaredBy, Product
-from builder.model.recipe.recipe import USED_ON
-from builder.model.teaching.caution import SIGNALS, CautionText
+from builder.model.recipe.figure import Figure, Source, SourceKind
+from builder.model.recipe.product import Condition, Contact, DeclaredBy, Product
+from builder.model.teaching.caution import CautionText, Signal
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     Capacity,
@@ -32,12 +32,8 @@ from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Makes, Shape, becomes, maybe, needed
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError, quoted
-from builder.read.values.values import member_of, word_of
+from builder.read.values.values import member_of
 from builder.words.nearest import did_you_mean
-
-_SOURCE_KINDS = (
-    "standard", "pharmacopoeia", "law", "handbook", "article", "official guidance", "trade", "computed", "practice",
-)  # fmt: skip
 
 
 class SourceShape(Shape, Makes[Source]):
@@ -47,7 +43,7 @@ class SourceShape(Shape, Makes[Source]):
     """The title of the work, or what the document is."""
     by: Text = maybe("by", "", example="The office that issued it")
     """Who wrote or issued it."""
-    kind: Annotated[str, reads(word_of(*_SOURCE_KINDS))] = needed("kind", "standard")
+    kind: Annotated[SourceKind, reads(member_of(SourceKind, tuple(SourceKind)[:-1]))] = needed("kind", "standard")
     """What kind of work it is."""
     about: Text = maybe("about", "", example="Edition of 2019, read on paper")
     """Edition, year, and how it was read."""
@@ -147,8 +143,10 @@ class ProductShape(Shape, Makes[Product]):
     """Whether wet hands go into its jar, which can spoil it."""
     cooked: YesOrNo = maybe("cooked", False, example="yes")
     """Whether it is a soap that is cooked until the lye is gone."""
-    used_on: tuple[Annotated[str, reads(word_of(*USED_ON))], ...] = maybe("used on", (), "[body]")
+    used_on: tuple[Annotated[BodyPart, reads(member_of(BodyPart))], ...] = maybe("used on", (), "[body]")
     """The parts of the body that it goes on; narrower limits hold for some."""
+    counts_as: tuple[Annotated[Condition, reads(member_of(Condition))], ...] = maybe("counts as", (), "[scrub]")
+    """What rules on the words of lessons take it for, whatever is in it: `fizz` (as a bath bomb), `scrub`."""
     usual_alkali: Text = maybe("usual alkali", "", example="sodium hydroxide")
     """The alkali of such a soap where a recipe states a weight without its name."""
 
@@ -165,6 +163,10 @@ class OwnProductShape(ProductShape):
     @becomes("like")
     def _names_of_its_like(self, _: PlacedData) -> tuple[str, ...]:
         return tuple(product.name for product in self.like)
+
+    @becomes("counts_as")
+    def _as_its_like(self, _: PlacedData) -> tuple[Condition, ...]:
+        return (*self.counts_as, *(condition for product in self.like for condition in product.counts_as))
 
     @model_validator(mode="after")
     def _names_what_is_known(self, info: ValidationInfo) -> Self:
@@ -268,7 +270,7 @@ class CautionShape(Shape, Makes[CautionText]):
     stands_at = "name"
     name: Text = needed("name", "Hot fat")
     """The name of the caution, which stands over it."""
-    signal: Annotated[str, reads(word_of(*SIGNALS))] = needed("signal", "warning")
+    signal: Annotated[Signal, reads(member_of(Signal))] = needed("signal", "warning")
     """The signal word."""
     hazard: Text = needed("hazard", "hot fat")
     """The hazard of ingredients and steps that brings it to a sheet."""

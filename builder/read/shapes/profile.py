@@ -29,7 +29,7 @@ from builder.read.shapes.fields import (
     YesOrNo,
     reads,
 )
-from builder.read.shapes.labels import StudioLabelsShape
+from builder.read.shapes.labels import PaperField, StudioLabelsShape
 from builder.read.shapes.shape import Makes, Shape, becomes, carried, maybe, needed
 from builder.read.shapes.teaching import PolicyShape
 from builder.read.text.placed_data import PlacedData
@@ -213,7 +213,7 @@ class ProfileShape(Shape, Makes[Profile]):
     Labels have the languages of their region, whatever stands here."""
     currency: Currency = needed("currency", "USD")
     """The currency of all prices, by its three letters."""
-    paper: Annotated[str, reads(word_of("letter", "A4"))] = needed("paper", "letter")
+    paper: PaperField = needed("paper", "letter")
     """The paper in your printer."""
     scales: Annotated[tuple[ScaleShape, ...], NOT_EMPTY] = needed("scales", "[{name: bench scale, reads to: 1 g, up to: 5 kg}]")
     """The scales in the studio. Each amount goes on the finest one that holds it; one of them at least has to read in grams."""

@@ -2,17 +2,17 @@
 
 from typing import Annotated
 
+from builder.model.finding import Weight
+from builder.model.recipe.product import Condition
 from builder.model.teaching.claim import Claim
 from builder.model.teaching.unsafe_step import UnsafeStep
 from builder.read.shapes.fields import OneOrMore, SourceField, Text, Texts, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Makes, Shape, becomes, maybe, needed
 from builder.read.text.placed_data import PlacedData
-from builder.read.values.values import word_of
+from builder.read.values.values import member_of
 
-HOLDS = ("nuts", "milk", "wheat", "soy")
-CONDITIONS = ("lye", "no lye", "unpreserved", "fizz", "wet", "bath", "scrub", "scented", "oily", "uncured", "animal", *HOLDS)
-Kind = Annotated[str, reads(word_of("stop", "caution"))]
+Kind = Annotated[Weight, reads(member_of(Weight))]
 
 
 class UnsafeStepShape(Shape, Makes[UnsafeStep]):
@@ -30,7 +30,7 @@ class UnsafeStepShape(Shape, Makes[UnsafeStep]):
     """Other words that have to stand near."""
     part_lacks: Texts = maybe("part lacks", ())
     """Words without which the part is unsafe."""
-    only: tuple[Annotated[str, reads(word_of(*CONDITIONS))], ...] = maybe("only", ())
+    only: tuple[Annotated[Condition, reads(member_of(Condition))], ...] = maybe("only", ())
     """The kinds of recipe for which it holds."""
     younger_than: WholeAboveZero | None = maybe("younger than")
     """It holds where people below this age come."""
@@ -54,16 +54,16 @@ class UnsafeStepShape(Shape, Makes[UnsafeStep]):
     """How it is known."""
 
     @becomes("only")
-    def _conditions(self, _: PlacedData) -> frozenset[str]:
+    def _conditions(self, _: PlacedData) -> frozenset[Condition]:
         return frozenset(self.only)
 
     @becomes("stops")
     def _stops(self, _: PlacedData) -> bool:
-        return self.kind == "stop"
+        return self.kind is Weight.STOP
 
     @becomes("stops_in")
     def _stops_in(self, _: PlacedData) -> dict[str, bool]:
-        return {region: kind == "stop" for region, kind in self.kind_in.items()}
+        return {region: kind is Weight.STOP for region, kind in self.kind_in.items()}
 
 
 class LyeWordsShape(Shape):
@@ -99,7 +99,7 @@ class ClaimShape(Shape, Makes[Claim]):
     """Other words that have to stand near."""
     unless: Texts = maybe("unless", ())
     """Words that make them harmless."""
-    only: tuple[Annotated[str, reads(word_of(*CONDITIONS))], ...] = maybe("only", ())
+    only: tuple[Annotated[Condition, reads(member_of(Condition))], ...] = maybe("only", ())
     """The kinds of recipe for which it holds."""
     says_no_itself: YesOrNo = maybe("says no itself", False)
     """Whether the words are themselves a negation."""
@@ -115,7 +115,7 @@ class ClaimShape(Shape, Makes[Claim]):
     """How it is known."""
 
     @becomes("only")
-    def _conditions(self, _: PlacedData) -> frozenset[str]:
+    def _conditions(self, _: PlacedData) -> frozenset[Condition]:
         return frozenset(self.only)
 
     @becomes("stops_in")

@@ -8,10 +8,10 @@ from pydantic import BeforeValidator, ValidationInfo, model_validator
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.language import Translation
 from builder.model.place import Name, Place
+from builder.model.recipe.body_part import BodyPart
 from builder.model.recipe.quantity import Share, sum_masses
 from builder.model.recipe.recipe import (
     CODE_LETTERS,
-    USED_ON,
     AlkaliShare,
     AmountsAs,
     Choice,
@@ -62,7 +62,7 @@ from builder.read.shapes.shape import Makes, Shape, becomes, carried, maybe, nee
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
 from builder.read.values.bounds import PRODUCT_DENSITY
-from builder.read.values.values import member_of, parse_words_of_cure, parse_words_of_keeping, word_of
+from builder.read.values.values import member_of, parse_words_of_cure, parse_words_of_keeping
 from builder.words.fold import fold
 from builder.words.nearest import did_you_mean
 from builder.words.plain_number import plain_number
@@ -468,7 +468,7 @@ class RecipeShape(Shape, Makes[Recipe]):
     """Families of allergens that the product promises to be free from; every ingredient and choice is compared."""
     not_for_colour: tuple[Named, ...] = maybe("not for colour", (), "[zinc oxide]")
     """Colourants that are there for something else, so that the label lists them among the ingredients."""
-    used_on: tuple[Annotated[str, reads(word_of(*USED_ON))], ...] = maybe("used on", (), "[face]")
+    used_on: tuple[Annotated[BodyPart, reads(member_of(BodyPart))], ...] = maybe("used on", (), "[face]")
     """The parts of the body it is for. Without it, those of its name and kind; narrower limits hold for some."""
     youngest_user: Whole | None = maybe("youngest user", example="3")
     """The age in years of the youngest who use it; limits for children hold then."""

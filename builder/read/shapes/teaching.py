@@ -4,6 +4,7 @@ from typing import Annotated
 
 from builder.model.dates.studio_class import Format
 from builder.model.drawing import Drawing, ToolDrawing
+from builder.model.finding import Weight
 from builder.model.hazard import Hazard
 from builder.model.teaching.supervision import Band, Basis, OwnNumbers, WatchRule
 from builder.model.teaching.teaching import FormatAdvice
@@ -12,7 +13,7 @@ from builder.read.shapes.figure import KnownField
 from builder.read.shapes.library import CitationShape
 from builder.read.shapes.shape import Makes, Shape, becomes, carried, maybe, needed
 from builder.read.text.placed_data import PlacedData
-from builder.read.values.values import member_of, word_of
+from builder.read.values.values import member_of
 from builder.words.fold import fold
 
 
@@ -72,9 +73,9 @@ class WatchRuleShape(Shape, Makes[WatchRule]):
 
     hazards: Hazards = needed("hazards", "[hot fat]")
     """The hazards of a part for which it holds. Without any, for all work of the hands."""
-    if_broken: Annotated[str, reads(word_of("stop", "caution"))] = needed("if broken", "caution")
+    if_broken: Annotated[Weight, reads(member_of(Weight))] = needed("if broken", "caution")
     """Whether a class that breaks it is stopped or cautioned."""
-    if_broken_with_minors: Annotated[str, reads(word_of("stop", "caution"))] = maybe("if broken with minors", "caution")
+    if_broken_with_minors: Annotated[Weight, reads(member_of(Weight))] = maybe("if broken with minors", Weight.CAUTION)
     """The same for a class that is open to people under 18."""
     youngest: Whole | None = maybe("youngest")
     """The least age for that work."""
@@ -105,11 +106,11 @@ class WatchRuleShape(Shape, Makes[WatchRule]):
 
     @becomes("stops")
     def _stops(self, _: PlacedData) -> bool:
-        return self.if_broken == "stop"
+        return self.if_broken is Weight.STOP
 
     @becomes("stops_minors")
     def _stops_minors(self, _: PlacedData) -> bool:
-        return self.if_broken_with_minors == "stop"
+        return self.if_broken_with_minors is Weight.STOP
 
     @becomes("bands")
     def _by_age(self, placed: PlacedData) -> tuple[Band, ...]:

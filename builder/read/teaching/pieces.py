@@ -8,7 +8,7 @@ from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
 from builder.model.picture import DECORATIVE, heard
 from builder.model.place import Name, Place
-from builder.model.teaching.lesson import DrawingHole, LinkHole, Mention, PictureHole, Piece
+from builder.model.teaching.lesson import DrawingHole, LinkHole, LinkTo, Mention, PictureHole, Piece
 from builder.model.teaching.prose import RunningText, Sentence, sentences_of
 from builder.read.teaching.braces import BEFORE_A_COLON, DRAWING, divide_brace
 from builder.read.text.markdown import Token, render_token
@@ -28,7 +28,6 @@ FINDS = (
 )
 
 _FROM_ELSEWHERE = re.compile(r"[a-z][a-z0-9+.-]*:|//|/", re.IGNORECASE)
-_INWARD = ("page", "class")
 
 
 def plain_text(inline: Token) -> str:
@@ -153,9 +152,10 @@ class PieceWriter:
     def _link(self, place: Place, token: Token, children: list[Token], number: int) -> None:
         address = str(token.attrs["href"])
         kind, _, target = address.partition(":")
-        if kind in _INWARD and target:
+        to = next((one for one in LinkTo if one == kind), None)
+        if to and target:
             self._html('<a href="')
-            self.pieces.append(LinkHole(kind, Name(target, place)))
+            self.pieces.append(LinkHole(to, Name(target, place)))
             self._html(f'"{_title(token)}>')
             return
         if not is_outward(address):

@@ -10,7 +10,7 @@ from builder.model.finding_kind import STOP, FindingKind
 from builder.model.keeping.durability import Durability
 from builder.model.label.language import OWN
 from builder.model.library import ANY
-from builder.model.recipe.figure import Source
+from builder.model.recipe.figure import Source, SourceKind
 from builder.model.recipe.product import Product
 from builder.read.known import Known
 from builder.read.text.text_error import TextError, quoted
@@ -53,7 +53,7 @@ def text_of(given: object) -> str:
 def find_source(key: str, known: Known) -> Source:
     """Return the source that a text names."""
     if known.unread_sources & {fold(key), ANY}:
-        return Source(key, key, "unread")
+        return Source(key, key, SourceKind.UNREAD)
     if key not in known.sources:
         remedy = f"Correct the name, or describe the source in sources.yaml.{did_you_mean(key, known.sources)}"
         raise TextError("source-unknown", f"No source is called {quoted(key)}.", remedy)

@@ -18,7 +18,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from builder.model.dose.dose import Dose
-from builder.model.dose.limit import CUSTOM, Limit, PercentOf, Rules, is_own_law
+from builder.model.dose.limit import CUSTOM, Limit, LimitRole, PercentOf, Rules, is_own_law
 from builder.model.dose.towards import Counted, TowardsLimit
 from builder.model.recipe.column import Column
 from builder.model.recipe.filling import Filling
@@ -32,8 +32,7 @@ from builder.reckon.label.share_counting import Factors, share_counting
 from builder.rules.fizz import acid_left
 from builder.words.fold import fold
 
-ACID = "acid"
-ASKING_ROLES = (ACID, "labelling")
+ASKING_ROLES = (LimitRole.ACID, LimitRole.LABELLING)
 Cards = Mapping[str, Ingredient]
 
 
@@ -43,7 +42,7 @@ def reckon_towards(batch: WorkedBatch, filling: Filling, cards: Cards, rules: Ru
     found, lye = [], batch.grams.lye
     spent = acid_left(batch.lines) == 0 if lye is None else lye.asked < 1
     for limit in limits_for(batch.product, rules, batch.cards_in(cards)):
-        if spent and limit.role == ACID and limit.lowest_ph is not None:
+        if spent and limit.role is LimitRole.ACID and limit.lowest_ph is not None:
             continue
         own = is_own_law(limit, rules.region, rules.limits)
         # Rounding alone is no reason to call a sound recipe unusual, so that custom is judged by what the recipe means.

@@ -11,8 +11,8 @@ from collections.abc import Collection
 from dataclasses import replace
 from fractions import Fraction
 
-from builder.model.dose.limit import CERTIFIED, CUSTOM, ColourRule, FieldRule, Limit, LimitWeight, PercentOf, Rules
-from builder.model.label.region import ANY_REGIONS, Region
+from builder.model.dose.limit import CUSTOM, ColourRule, FieldRule, Limit, LimitRole, LimitWeight, PercentOf, Rules
+from builder.model.label.region import ANY_REGIONS, ColourList, Region
 from builder.model.recipe.ingredient import CERTIFICATE, Ingredient
 from builder.model.recipe.product import Contact, Product
 from builder.model.remembered import remembered
@@ -20,7 +20,6 @@ from builder.words.fold import fold
 
 # What the certificate of a supplier comes before.
 UNDER_CERTIFICATES = (LimitWeight.STANDARD, *CUSTOM)
-LIST_ROLES = ("colour",)  # What lists of colours say is judged by the law's own list of colour additives.
 
 
 def limits_for(product: Product, rules: Rules, cards: Collection[Ingredient] | None = None) -> tuple[Limit, ...]:
@@ -35,7 +34,8 @@ def limits_for(product: Product, rules: Rules, cards: Collection[Ingredient] | N
         return words is None or not words.isdisjoint(limit.speaks_of)
 
     looked_at = rules.limits if words is None else speaking_of(rules.limits, words)
-    meant = [one for one in looked_at if one.role not in LIST_ROLES and one.is_for(product)]
+    # What lists of colours say is judged by the law's own list of colour additives.
+    meant = [one for one in looked_at if one.role is not LimitRole.COLOUR and one.is_for(product)]
     certified = {card.key: card for card in cards or () if card.certificate and product.contact in card.certificate.at_most}
     if certified:
         besides = frozenset(certified)
@@ -73,9 +73,9 @@ def _of_colours(
     """Return the limits that the law of a region sets on colours in a kind of product."""
     which, kept = region.colours
     law_of = region.says("keeps the law of") or region.name
-    if which == "us":
+    if which is ColourList.US:
         return tuple(_of_colour(rule, product, law_of) for rule in colour_rules if rule.allows(product))
-    return tuple(_of_field(rule, product, law_of) for rule in field_rules if which == "eu" and (rule.in_uk or not kept))
+    return tuple(_of_field(rule, product, law_of) for rule in field_rules if which is ColourList.EU and (rule.in_uk or not kept))
 
 
 def _together(limit: Limit, judged: list[Limit]) -> Limit | None:
@@ -90,13 +90,13 @@ def _of_certificate(card: Ingredient, product: Product) -> Limit:
     return Limit(
         ingredient=card.name,
         names=(CERTIFICATE + card.key,),
-        role=CERTIFIED,
+        role=LimitRole.CERTIFICATE,
         most=card.certificate.at_most[product.contact],
         percent_of=PercentOf.PRODUCT,
         counted_as="",
         factor=None,
         product_type=product.contact,
-        contact=("all",),
+        contact=tuple(Contact),
         products=(),
         narrower="",
         hazard=None,
@@ -127,13 +127,13 @@ def _most_of(rule: ColourRule | FieldRule, product: Product, name: str, names: t
     return Limit(
         ingredient=name,
         names=names,
-        role="colour",
+        role=LimitRole.COLOUR,
         most=most,
         percent_of=PercentOf.PRODUCT,
         counted_as="",
         factor=None,
         product_type=Contact.LIPS if on_lips else "cosmetics",
-        contact=("all",),
+        contact=tuple(Contact),
         products=(),
         narrower="",
         hazard=None,

@@ -22,7 +22,7 @@ from collections.abc import Mapping, Sequence
 from fractions import Fraction
 from math import log, pi
 
-from builder.model.formula.warmth import Cooling, CoolsTo, Dissolving, Warm
+from builder.model.formula.warmth import Cooling, Cools, CoolsTo, Dissolving, Warm
 from builder.model.recipe.column import Column, Role
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import NO_MASS, Mass
@@ -118,12 +118,12 @@ def reckon_cooling(recipe: Recipe, column: Column, constants: Constants) -> tupl
     freed, oils = dissolving(column, constants), _heat_of_oils(recipe)
     if freed is not None and oils is not None:
         lye = column.alkali + column.lye_water
-        found.append(_cools("lye", lye, constants[OF_LYE].typical, (freed.least, freed.most), oils, constants))
+        found.append(_cools(Cools.LYE, lye, constants[OF_LYE].typical, (freed.least, freed.most), oils, constants))
     hottest = max((phase.heat_to.celsius for phase in recipe.phases if phase.heat_to), default=None)
     below = [figure.low for w in column.weighed if (figure := w.line.ingredient.figure("add below"))]
     watery = any(w.line.ingredient.counts_as.is_watery for w in column.weighed)
     if recipe.lye is None and watery and hottest is not None and below:
-        found.append(_cools("batch", column.total, constants[OF_LOTION].typical, (hottest, hottest), min(below), constants))
+        found.append(_cools(Cools.BATCH, column.total, constants[OF_LOTION].typical, (hottest, hottest), min(below), constants))
     return tuple(one for one in found if one is not None)
 
 
@@ -132,7 +132,7 @@ def _heat_of_oils(recipe: Recipe) -> Fraction | None:
 
 
 def _cools(
-    what: str, mass: Mass, specific_heat: Fraction, begins: tuple[Fraction, Fraction], ends: Fraction, constants: Constants
+    what: Cools, mass: Mass, specific_heat: Fraction, begins: tuple[Fraction, Fraction], ends: Fraction, constants: Constants
 ) -> CoolsTo | None:
     in_air = cooling(mass, specific_heat, begins, ends, constants)
     in_water = cooling(mass, specific_heat, begins, ends, constants, in_water=True)

@@ -10,7 +10,7 @@ usual: whoever sells it answers for what it is made of.
 from collections.abc import Mapping
 from fractions import Fraction
 
-from builder.model.dose.limit import CERTIFIED, CUSTOM, Limit, names_of
+from builder.model.dose.limit import CUSTOM, Limit, LimitRole, names_of
 from builder.model.label.declaration import Range
 from builder.model.recipe.essential_oil import Held
 from builder.model.recipe.ingredient import ALUMINIUM, OIL, CountsAs, Ingredient, blend_of
@@ -34,7 +34,7 @@ def share_counting(card: Ingredient, limit: Limit, factors: Factors) -> Range:
     if limit.counted_as == ALUMINIUM and not limit.names:
         figure = card.figure(ALUMINIUM)
         return (figure.low / 100, figure.highest / 100) if figure else _NOTHING
-    if limit.is_total_of_scent or limit.role in ("colour", CERTIFIED):
+    if limit.is_total_of_scent or limit.role in (LimitRole.COLOUR, LimitRole.CERTIFICATE):
         return _WHOLE
     if limit.hazard and not _may_bring(card, limit.hazard):
         return _NOTHING

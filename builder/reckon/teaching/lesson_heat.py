@@ -12,7 +12,7 @@ import re
 from collections.abc import Iterable, Iterator, Mapping
 from fractions import Fraction
 
-from builder.model.formula.warmth import CooledTooSoon, MixedTooCool, MixedTooWarm, Warm
+from builder.model.formula.warmth import CooledTooSoon, Cools, MixedTooCool, MixedTooWarm, Warm
 from builder.model.recipe.column import Role, Weighed
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -127,7 +127,7 @@ def _lye(studio: Studio, batch: WorkedBatch, timed: list[TimedPart]) -> Iterator
             column.alkali + column.lye_water, studio.constants[OF_LYE].typical, begins, ends, studio.constants, in_water=in_water
         )
         if takes is not None and takes.least > used.ends - made.begins:
-            yield CooledTooSoon("lye", ends, used.ends - made.begins, takes.least, in_water, degrees.place)
+            yield CooledTooSoon(Cools.LYE, ends, used.ends - made.begins, takes.least, in_water, degrees.place)
 
 
 def _makes_lye(studio: Studio, batch: WorkedBatch, part: Part) -> bool:
@@ -138,7 +138,7 @@ def _makes_lye(studio: Studio, batch: WorkedBatch, part: Part) -> bool:
 def _batch(studio: Studio, batch: WorkedBatch, timed: list[TimedPart]) -> Iterator[CooledTooSoon]:
     """Compare the time from the end of the part that heats last to the end of the part that wants the batch cool."""
     hottest = max((phase.heat_to.celsius for phase in batch.recipe.phases if phase.heat_to), default=None)
-    if hottest is None or not any(one.what == "batch" for one in batch.cools):
+    if hottest is None or not any(one.what is Cools.BATCH for one in batch.cools):
         return
     heated: TimedPart | None = None
     since: list[Sentence] = []
@@ -154,5 +154,5 @@ def _batch(studio: Studio, batch: WorkedBatch, timed: list[TimedPart]) -> Iterat
                 held = studio.constants[OF_LOTION].typical
                 takes = cooling(batch.grams.total, held, (hottest, hottest), degrees.high, studio.constants, in_water=in_water)
                 if takes is not None and takes.least > one.ends - begins:
-                    yield CooledTooSoon("batch", degrees.high, one.ends - begins, takes.least, in_water, degrees.place)
+                    yield CooledTooSoon(Cools.BATCH, degrees.high, one.ends - begins, takes.least, in_water, degrees.place)
                 heated = None

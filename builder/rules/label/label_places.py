@@ -9,7 +9,7 @@ paper is everywhere; who has die-cut sheets names them.
 from collections.abc import Iterator
 from fractions import Fraction
 
-from builder.model.label.label_sheet import PAPERS, LabelSheet
+from builder.model.label.label_sheet import LabelSheet, Paper
 from builder.model.recipe.container import Container
 from builder.model.recipe.container_form import ContainerForm
 from builder.model.recipe.quantity import Length
@@ -28,12 +28,12 @@ PARTS = (Fraction(7, 10), Fraction(17, 20), Fraction(1))
 
 
 @remembered(128)
-def labels_for(container: Container, paper: str) -> tuple[tuple[LabelSheet, int], ...]:
+def labels_for(container: Container, paper: Paper) -> tuple[tuple[LabelSheet, int], ...]:
     """Return sheets of labels of the sizes that a container has room for, the smaller first, each with how many belong together."""
     return tuple(_labels_for(container, paper))
 
 
-def _labels_for(container: Container, paper: str) -> Iterator[tuple[LabelSheet, int]]:
+def _labels_for(container: Container, paper: Paper) -> Iterator[tuple[LabelSheet, int]]:
     for what, width, height, is_round, labels in _rooms(container):
         for wide, high in _sizes(width, height, is_round=is_round, labels=labels):
             if min(wide, high) >= SMALLEST:
@@ -52,19 +52,19 @@ def _sizes(width: Fraction, height: Fraction, *, is_round: bool, labels: int) ->
         yield (min(width, WIDEST) * part if labels == 2 else width), min(height, HIGHEST) * part
 
 
-def lid_of(container: Container, paper: str) -> LabelSheet | None:
+def lid_of(container: Container, paper: Paper) -> LabelSheet | None:
     """Return a sheet of round labels for the lid of a container that has one."""
     lids = (sheet for sheet, _ in labels_for(container, paper) if sheet.is_round)
     return next(lids, None)
 
 
-def fronts_for(container: Container, paper: str) -> Iterator[LabelSheet]:
+def fronts_for(container: Container, paper: Paper) -> Iterator[LabelSheet]:
     """Yield sheets of labels for the front alone, as large as there is room for, then smaller: on the lid, on the side or on a face."""
     fronts = [sheet for sheet, labels in labels_for(container, paper) if labels == 2]
     yield from sorted(fronts, key=lambda sheet: (not sheet.is_round, -sheet.width.millimetres * sheet.height.millimetres))
 
 
-def bands_of(container: Container, paper: str) -> Iterator[LabelSheet]:
+def bands_of(container: Container, paper: Paper) -> Iterator[LabelSheet]:
     """Yield sheets of labels that go all the way around the side of a container, the lower first."""
     yield from (sheet for sheet, labels in labels_for(container, paper) if labels == 1)
 
@@ -91,9 +91,9 @@ def _whole(length: Fraction) -> Fraction:
     return Fraction(int(length * 2), 2)
 
 
-def _sheet(name: str, paper: str, width: Fraction, height: Fraction, *, is_round: bool) -> LabelSheet | None:
+def _sheet(name: str, paper: Paper, width: Fraction, height: Fraction, *, is_round: bool) -> LabelSheet | None:
     """Return a sheet of plain paper with as many labels as it holds, in its middle; None where it holds none."""
-    page_width, page_height = PAPERS[paper]
+    page_width, page_height = paper.size
     columns, rows = (int((page - 2 * EDGE + BETWEEN) / (size + BETWEEN)) for page, size in ((page_width, width), (page_height, height)))
     if not columns or not rows:
         return None
