@@ -13,13 +13,16 @@ from dataclasses import MISSING, fields
 from inspect import getsource
 from pathlib import Path
 from types import UnionType
-from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
+from typing import Annotated, Any, TypeGuard, Union, get_args, get_origin, get_type_hints
 
 import pytest
 
 from builder.model.recipe.quantity import Count
 from builder.model.teaching.word_pattern import WordPattern
-from builder.read.shapes.shape import Makes, Shape, conversions, made_by
+from builder.read import library_files  # noqa: F401
+from builder.read.makes import Makes, conversions, made_by
+from builder.read.roster import rosters  # noqa: F401
+from builder.read.text.tables import Row
 from tests.reference.test_keys import all_shapes
 
 READ = Path(__file__).parents[2] / "builder" / "read"
@@ -27,7 +30,7 @@ READ = Path(__file__).parents[2] / "builder" / "read"
 Hints = frozenset[Any]
 # What is given over when the value is made, since it takes the groups of words beside it.
 PATTERNS = tuple[WordPattern, ...]
-MAKING = sorted({shape for shape in all_shapes() if issubclass(shape, Makes)}, key=lambda shape: shape.__name__)
+MAKING = sorted({one for one in (*all_shapes(), *Row.__subclasses__()) if issubclass(one, Makes)}, key=lambda one: one.__name__)
 
 
 def plain(hint: Any) -> Hints:
@@ -56,13 +59,13 @@ def is_a(given: Any, wanted: Any) -> bool:
 
 
 @pytest.mark.parametrize("shape", MAKING, ids=lambda shape: shape.__name__)
-def test_what_goes_over_has_the_type_of_the_model(shape: type[Shape]) -> None:
+def test_what_goes_over_has_the_type_of_the_model(shape: type[Makes[Any]]) -> None:
     model: Any = made_by(shape)
     read, wanted, said = get_type_hints(shape, include_extras=True), get_type_hints(model), conversions(shape)
     defaults = {field.name for field in fields(model) if field.default not in (None, MISSING) or field.default_factory is not MISSING}
     for field in fields(model):
         given = get_type_hints(said[field.name])["return"] if field.name in said else read.get(field.name)
-        if field.name in said or (field.name in shape.model_fields and wanted[field.name] != PATTERNS):
+        if field.name in said or (field.name in shape.declared() and wanted[field.name] != PATTERNS):
             left = {type(None)} if field.name in defaults else set()
             assert fits(plain(given) - left, plain(wanted[field.name])), f"{field.name}: {given} for {wanted[field.name]}"
 
@@ -75,7 +78,7 @@ def test_nothing_that_a_shape_reads_is_left_lying() -> None:
             continue  # All that it has becomes one value.
         parts = re.findall(r"self\.made_as\((\w+)", getsource(shape))
         models: list[Any] = [made_by(shape), *(vars(sys.modules[shape.__module__])[part] for part in parts)]
-        for name in shape.model_fields.keys() - {field.name for model in models for field in fields(model)}:
+        for name in shape.declared().keys() - {field.name for model in models for field in fields(model)}:
             assert re.search(rf"\.{name}\b", readers), f"nobody takes {shape.__name__}.{name}"
 
 
@@ -83,12 +86,20 @@ MOST_BY_HAND = 3
 
 
 def copies(code: str) -> Iterator[tuple[int, str, int]]:
-    """Yield each call that is handed several fields of one value as they are: its line, the value, and how many of it."""
+    """Yield each call that is handed several fields of one value as they are, or several cells of one row in whatever way: its line, the
+    value, and how many of it.
+    """
     for call in ast.walk(ast.parse(code)):
         if isinstance(call, ast.Call):
             handed = [*call.args, *(one.value for one in call.keywords)]
             of = Counter(ast.unparse(one.value) for one in handed if isinstance(one, ast.Attribute))
+            of += Counter(row for one in handed for row in {ast.unparse(cell.value) for cell in ast.walk(one) if is_cell(cell)})
             yield from ((call.lineno, value, number) for value, number in of.items() if number > MOST_BY_HAND)
+
+
+def is_cell(node: ast.AST) -> TypeGuard[ast.Subscript]:
+    """Tell whether a piece of code asks for what stands under a name."""
+    return isinstance(node, ast.Subscript) and isinstance(node.slice, ast.Constant) and isinstance(node.slice.value, str)
 
 
 def test_no_value_is_made_by_naming_each_field_of_another() -> None:
@@ -101,6 +112,7 @@ def test_no_value_is_made_by_naming_each_field_of_another() -> None:
     ("code", "found"),
     [
         ("Fill(shape.container, shape.weight, shape.measured, units=shape.units)", 1),
+        ('Limit(text_of(row["role"]), row["at"], share_in(row["most"]), note=row["note"])', 1),
         ("Fill(shape.container, shape.weight, shape.measured)", 0),
         ("Fill(shape.container, shape.weight, other.measured, read(shape.units))", 0),
     ],

@@ -12,7 +12,8 @@ from builder.finding_kinds import finding_kinds
 from builder.library import CONTENT, LAYOUTS
 from builder.model.dose.limit import Field, LimitWeight
 from builder.model.teaching.lesson import Where, Who
-from builder.read.dose import essential_oils, limits
+from builder.read.dose.essential_oils import ConstituentRow
+from builder.read.dose.limits import ColourRow, FieldRow, LimitRow
 from builder.reference import find_page, pages, reference_publication
 from builder.reference.page import Page
 from builder.reference.pages import TOPICS
@@ -100,13 +101,8 @@ def test_every_key_of_the_json_is_told(tmp_path: Path, capsys: pytest.CaptureFix
 
 
 def test_every_column_of_a_table_is_told() -> None:
-    columns = (
-        *limits._LIMIT_COLUMNS,
-        *limits._LAST_LIMIT_COLUMNS,
-        *limits._COLOUR_COLUMNS,
-        *limits._FIELD_COLUMNS,
-        *essential_oils._COLUMNS,
-    )
+    rows = (LimitRow, ColourRow, FieldRow, ConstituentRow)
+    columns = [name for row in rows for name in row.headings()[1]]
     assert [name for name in columns if f"`{name}`" not in PAGES["tables"].text] == []
     words = re.sub(r"\s+", " ", PAGES["tables"].text)
     assert [word for word in (*LimitWeight, *Field) if word not in words] == []

@@ -29,7 +29,7 @@ def find_people_to_tell(studio: Studio) -> Iterator[Finding]:
                 if rows:
                     yield caution(
                         "roster-date-cancelled",
-                        rows[0].date_place,
+                        rows[0].at("date"),
                         f"{_people(len(rows), 'is', 'are')} listed for {_when(date)}, which is cancelled. Nothing is prepared for them.",
                         "Tell them, then give the rows another date of the class or remove them.",
                     )

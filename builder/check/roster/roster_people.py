@@ -28,7 +28,7 @@ def find_roster_people_out_of_place(studio: Studio) -> Iterator[Finding]:
     for key, roster in studio.rosters.items():
         studio_class = studio.classes.get(key)
         if studio_class is not None:
-            if any(row.date_place == row.place and studio_class.dates and len(dates_meant(row, studio_class)) != 1 for row in roster.rows):
+            if any(row.at("date") == row.place and studio_class.dates and len(dates_meant(row, studio_class)) != 1 for row in roster.rows):
                 yield _no_dates(roster, studio_class)
             for row in roster.rows:
                 yield from _of_row(row, studio_class)
@@ -48,7 +48,7 @@ def _no_dates(roster: Roster, studio_class: StudioClass) -> Finding:
 
 def _of_row(row: RosterRow, studio_class: StudioClass) -> Iterator[Finding]:
     meant = dates_meant(row, studio_class)
-    if row.date_place != row.place and ((studio_class.dates and len(meant) != 1) or (row.date and not meant)):
+    if row.at("date") != row.place and ((studio_class.dates and len(meant) != 1) or (row.date and not meant)):
         days = ", ".join(f"{date.on:%Y-%m-%d %H:%M}" for date in studio_class.dates)
         if row.date is None:
             wrong = "This row does not say for which date of the class it is."
@@ -57,11 +57,11 @@ def _of_row(row: RosterRow, studio_class: StudioClass) -> Iterator[Finding]:
         else:
             wrong = f"The class has no such date{_moved(row, studio_class)}."
         remedy = f"Write one of its dates in the column `date`: {days}." if days else "Leave the cell empty, or add the date to class.yaml."
-        yield stop("roster-date-unknown", row.date_place, wrong, remedy)
+        yield stop("roster-date-unknown", row.at("date"), wrong, remedy)
     if row.age is not None and row.age < studio_class.youngest:
         yield stop(
             "roster-below-youngest",
-            row.age_place,
+            row.at("age"),
             f"This person is {row.age}, and the class is for people of {studio_class.youngest} years and more. "
             "What students may add, and how many watch them, is worked out for that age.",
             "Correct the age, lower `youngest:` in class.yaml so that everything is worked out anew, or accept this with a reason.",

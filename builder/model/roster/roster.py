@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from datetime import datetime
 
 from builder.model.dates.studio_class import ClassDate, StudioClass
-from builder.model.place import NOWHERE, Name, Place
+from builder.model.place import NOWHERE, Name, Place, Placed
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.recipe import Choice, Recipe
 from builder.model.roster.allergy import Allergy
@@ -28,12 +28,12 @@ class UnreadCell(Name):
 
 
 @dataclass(frozen=True)
-class RosterRow:
+class RosterRow(Placed):
     """One person as written. `choices` are the cells of the columns for choices by the key of the column; empty: not chosen yet.
 
     `settled`: what the studio has settled with the person about their allergies. `waiting`: there is no seat for them yet. `design` and
     `own_name` are of their labels: how these look, and what they call what they have made. `at_home` is the size of
-    the take-home sheet that they want.
+    the take-home sheet that they want. `places` are those of the columns that the roster has.
     """
 
     name: Name
@@ -46,11 +46,6 @@ class RosterRow:
     design: str = ""
     own_name: Name = NO_NAME
     at_home: Name = NO_NAME
-    place: Place = field(default=NOWHERE, compare=False)
-    date_place: Place = field(default=NOWHERE, compare=False)
-    age_place: Place = field(default=NOWHERE, compare=False)
-    allergies_place: Place = field(default=NOWHERE, compare=False)
-    settled_place: Place = field(default=NOWHERE, compare=False)
 
 
 @dataclass(frozen=True)

@@ -8,43 +8,46 @@ from dataclasses import replace
 from fractions import Fraction
 
 from builder.model.label.labelling import Allergen
-from builder.model.place import Place
 from builder.model.recipe.essential_oil import Constituent, Held, span_of
 from builder.model.recipe.figure import Known as HowKnown
+from builder.model.recipe.figure import Source
 from builder.model.recipe.ingredient import AllergenList, Ingredient
 from builder.model.remembered import remembered
 from builder.read.known import Known
-from builder.read.text.tables import Row, rows_of, share_in, words_in
+from builder.read.makes import Makes
+from builder.read.text.tables import Row, column, each, looked_up, or_none, read_table, remark, share_in
 from builder.read.text.text_error import TextError
 from builder.read.text.text_files import TextFolder
 from builder.read.values.values import find_source, member_of, text_of
 from builder.words.fold import fold
 
-_COLUMNS = ("oil", "inci_names", "botanical", "part", "constituent", "low_percent", "high_percent", "source", "at", "known", "note")
+
+class ConstituentRow(Row, Makes[Constituent]):
+    """One constituent of one oil, as one work published it."""
+
+    oil: str = column(text_of)
+    inci: tuple[str, ...] = column(each(fold, is_needed=True), "inci_names")
+    botanical: str = remark()
+    part: str = remark()
+    name: str = column(lambda cell: fold(text_of(cell)), "constituent")
+    low: Fraction | None = column(or_none(share_in), "low_percent")
+    high: Fraction | None = column(or_none(share_in), "high_percent")
+    source: Source = looked_up(find_source)
+    at: str = column(text_of)
+    known: HowKnown = column(member_of(HowKnown))
+    note: str = column(str)
+
+    def judge(self) -> None:
+        """Refuse what is no range."""
+        if (self.low is None) != (self.high is None) or (self.low is not None and self.high is not None and self.low > self.high):
+            wrong = "A constituent is from a low to a high percentage of the oil, and these two are no such range."
+            remedy = "Write the lower number under low_percent, or leave both cells empty."
+            raise TextError("limit-row-wrong", wrong, remedy, at=("low_percent",))
 
 
 def read_constituents(folder: TextFolder, name: str, known: Known) -> tuple[Constituent, ...]:
     """Read the table; a row that cannot be read is a finding and is left out."""
-    return tuple(rows_of(folder, name, _COLUMNS, lambda row, place: _constituent(row, place, known)))
-
-
-def _constituent(row: Row, place: Place, known: Known) -> Constituent:
-    low, high = share_in(row["low_percent"]), share_in(row["high_percent"])
-    if (low is None) != (high is None) or (low is not None and high is not None and low > high):
-        wrong = "A constituent is from a low to a high percentage of the oil, and these two are no such range."
-        raise TextError("limit-row-wrong", wrong, "Write the lower number under low_percent, or leave both cells empty.")
-    return Constituent(
-        oil=text_of(row["oil"]),
-        inci=tuple(fold(one) for one in words_in(text_of(row["inci_names"]))),
-        name=fold(text_of(row["constituent"])),
-        low=low,
-        high=high,
-        source=find_source(row["source"], known),
-        at=text_of(row["at"]),
-        known=member_of(HowKnown)(row["known"]),
-        note=row["note"],
-        place=place,
-    )
+    return read_table(ConstituentRow, folder, name, known)
 
 
 def with_constituents(

@@ -1,41 +1,47 @@
 """The table of fragrance allergens becomes allergens."""
 
+from fractions import Fraction
+
 from builder.model.label.labelling import Allergen
-from builder.model.place import Place
 from builder.model.recipe.figure import Known as HowKnown
+from builder.model.recipe.figure import Source
 from builder.read.known import Known
-from builder.read.text.tables import Row, rows_of, share_in, words_in
+from builder.read.makes import Makes
+from builder.read.text.tables import Row, column, folded_in, looked_up, read_table, remark, share_in
 from builder.read.text.text_error import TextError
 from builder.read.text.text_files import TextFolder
 from builder.read.values.values import find_source, member_of, parse_yes_or_no, text_of, word_of
-from builder.words.fold import fold
 
-_COLUMNS = (
-    "label_name", "annex_iii_entry", "list", "names_covered", "cas", "leave_on_listed_above_pct", "rinse_off_listed_above_pct",
-    "other_limits", "status", "how_known", "counts", "oils", "active", "source", "known",
-)  # fmt: skip
 _list = word_of("original_26", "extended_2023")
 
 
-def read_allergens(folder: TextFolder, name: str, known: Known) -> tuple[Allergen, ...]:
-    """Read the table; a row that cannot be read is a finding and is left out."""
-    return tuple(rows_of(folder, name, _COLUMNS, lambda row, place: _allergen(row, place, known)))
-
-
-def _allergen(row: Row, _: Place, known: Known) -> Allergen:
-    leave_on, rinse_off = share_in(row["leave_on_listed_above_pct"]), share_in(row["rinse_off_listed_above_pct"])
-    if leave_on is None or rinse_off is None:
+def _threshold(cell: str) -> Fraction:
+    if not cell:
         wrong = "An allergen is named above a threshold, and one stands in an empty cell."
         raise TextError("limit-row-wrong", wrong, "Write both thresholds in percent.")
-    return Allergen(
-        label_name=text_of(row["label_name"]),
-        counts=tuple(fold(name) for name in words_in(row["counts"])),
-        oils=tuple(fold(name) for name in words_in(row["oils"])),
-        leave_on=leave_on,
-        rinse_off=rinse_off,
-        is_original=_list(row["list"]) == "original_26",
-        is_active=parse_yes_or_no(row["active"]),
-        entry=text_of(row["annex_iii_entry"]),
-        source=find_source(row["source"], known),
-        known=member_of(HowKnown)(row["known"]),
-    )
+    return share_in(cell)
+
+
+class AllergenRow(Row, Makes[Allergen]):
+    """A fragrance allergen."""
+
+    label_name: str = column(text_of)
+    entry: str = column(text_of, "annex_iii_entry")
+    is_original: bool = column(lambda cell: _list(cell) == "original_26", "list")
+    names_covered: str = remark()
+    cas: str = remark()
+    leave_on: Fraction = column(_threshold, "leave_on_listed_above_pct")
+    rinse_off: Fraction = column(_threshold, "rinse_off_listed_above_pct")
+    other_limits: str = remark()
+    status: str = remark()
+    how_known: str = remark()
+    counts: tuple[str, ...] = column(folded_in)
+    oils: tuple[str, ...] = column(folded_in)
+    is_active: bool = column(parse_yes_or_no, "active")
+    source: Source = looked_up(find_source)
+    known: HowKnown = column(member_of(HowKnown))
+
+
+def read_allergens(folder: TextFolder, name: str, known: Known) -> tuple[Allergen, ...]:
+    """Read the table."""
+    return read_table(AllergenRow, folder, name, known)

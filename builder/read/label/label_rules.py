@@ -6,74 +6,77 @@ from builder.model.hazard import Hazard
 from builder.model.label.label_warning import Because, WarningRule
 from builder.model.label.type_height import HeightBy, HeightRule, Statement
 from builder.model.label.typeface import MeasuredOn
-from builder.model.place import Place
 from builder.model.recipe.figure import Known as HowKnown
+from builder.model.recipe.figure import Source
 from builder.model.recipe.ingredient_kind import IngredientKind
+from builder.model.recipe.quantity import Length
 from builder.read.known import Known
-from builder.read.text.tables import Row, products_in, rows_of, words_in
+from builder.read.makes import Makes, becomes
+from builder.read.text.placed_data import PlacedData
+from builder.read.text.tables import Row, column, each, folded_in, looked_up, or_none, products_in, read_table, remark, words_in
 from builder.read.text.text_files import TextFolder
 from builder.read.values.amounts import parse_length
 from builder.read.values.numbers import parse_number
 from builder.read.values.values import find_region, find_source, member_of, parse_yes_or_no, text_of
 from builder.units import millimetres_in
-from builder.words.fold import fold
 
-_HEIGHT_COLUMNS = ("region", "statement", "by", "over", "up_to", "unit", "height", "measured_on", "source", "at", "known", "note")
-_WARNING_COLUMNS = (
-    "regions", "products", "contact", "ingredient_kinds", "inci_names", "hazards", "made_with_lye", "wording", "unless_said", "because",
-    "source", "at", "known", "note",
-)  # fmt: skip
 _SQUARES = {"sq in": "in", "cm2": "cm"}
+
+
+class HeightRow(Row, Makes[HeightRule]):
+    """A height of type."""
+
+    region: str = looked_up(find_region)
+    statement: Statement = column(member_of(Statement))
+    by: HeightBy | None = column(or_none(member_of(HeightBy)))
+    over: Fraction | None = column(or_none(parse_number))
+    up_to: Fraction | None = column(or_none(parse_number))
+    unit: str = column(str)
+    height: Length = column(parse_length)
+    measured_on: MeasuredOn = column(member_of(MeasuredOn))
+    source: Source = looked_up(find_source)
+    at: str = column(text_of)
+    known: HowKnown = column(member_of(HowKnown))
+    note: str = remark()
+
+    @becomes("over")
+    def _over(self, _: PlacedData) -> Fraction | None:
+        return self._end(self.over)
+
+    @becomes("up_to")
+    def _up_to(self, _: PlacedData) -> Fraction | None:
+        return self._end(self.up_to)
+
+    def _end(self, number: Fraction | None) -> Fraction | None:
+        """Return an end in mm2, or in grams or millilitres."""
+        edge = _SQUARES.get(self.unit)
+        return number * millimetres_in(edge) ** 2 if number is not None and edge else number
+
+
+class WarningRow(Row, Makes[WarningRule]):
+    """A warning of a label."""
+
+    regions: tuple[str, ...] = column(words_in)
+    products: tuple[str, ...] = looked_up(products_in)
+    contact: tuple[str, ...] = column(words_in)
+    kinds: tuple[IngredientKind, ...] = column(each(member_of(IngredientKind)), "ingredient_kinds")
+    names: tuple[str, ...] = column(folded_in, "inci_names")
+    hazards: tuple[Hazard, ...] = column(each(member_of(Hazard)))
+    made_with_lye: bool = column(parse_yes_or_no)
+    wording: str = column(text_of)
+    unless_said: tuple[str, ...] = column(folded_in)
+    because: Because = column(member_of(Because))
+    source: Source = looked_up(find_source)
+    at: str = column(text_of)
+    known: HowKnown = column(member_of(HowKnown))
+    note: str = remark()
 
 
 def read_type_heights(folder: TextFolder, name: str, known: Known) -> tuple[HeightRule, ...]:
     """Read the table of type heights."""
-    return tuple(rows_of(folder, name, _HEIGHT_COLUMNS, lambda row, place: _height(row, place, known)))
+    return read_table(HeightRow, folder, name, known)
 
 
 def read_label_warnings(folder: TextFolder, name: str, known: Known) -> tuple[WarningRule, ...]:
     """Read the table of label warnings."""
-    return tuple(rows_of(folder, name, _WARNING_COLUMNS, lambda row, place: _warning(row, place, known)))
-
-
-def _height(row: Row, place: Place, known: Known) -> HeightRule:
-    return HeightRule(
-        region=find_region(row["region"], known),
-        statement=member_of(Statement)(row["statement"]),
-        by=member_of(HeightBy)(row["by"]) if row["by"] else None,
-        over=_end(row["over"], row["unit"]),
-        up_to=_end(row["up_to"], row["unit"]),
-        height=parse_length(row["height"]),
-        measured_on=member_of(MeasuredOn)(row["measured_on"]),
-        source=find_source(row["source"], known),
-        at=text_of(row["at"]),
-        known=member_of(HowKnown)(row["known"]),
-        place=place,
-    )
-
-
-def _end(cell: str, unit: str) -> Fraction | None:
-    """Return an end in mm2, or in grams or millilitres."""
-    if not cell:
-        return None
-    edge = _SQUARES.get(unit)
-    return parse_number(cell) * (millimetres_in(edge) ** 2 if edge else 1)
-
-
-def _warning(row: Row, place: Place, known: Known) -> WarningRule:
-    return WarningRule(
-        regions=words_in(row["regions"]),
-        products=products_in(row["products"], known),
-        contact=words_in(row["contact"]),
-        kinds=tuple(member_of(IngredientKind)(word) for word in words_in(row["ingredient_kinds"])),
-        names=tuple(fold(name) for name in words_in(row["inci_names"])),
-        hazards=tuple(member_of(Hazard)(word) for word in words_in(row["hazards"])),
-        made_with_lye=parse_yes_or_no(row["made_with_lye"]),
-        wording=text_of(row["wording"]),
-        unless_said=tuple(fold(word) for word in words_in(row["unless_said"])),
-        because=member_of(Because)(row["because"]),
-        source=find_source(row["source"], known),
-        at=text_of(row["at"]),
-        known=member_of(HowKnown)(row["known"]),
-        place=place,
-    )
+    return read_table(WarningRow, folder, name, known)

@@ -6,7 +6,7 @@ from typing import TypeVar
 
 from builder.model.finding import Finding, stop
 from builder.model.supplies.supply import SupplyKind
-from builder.read.shapes.shape import Makes
+from builder.read.makes import Makes
 from builder.read.text.placed_data import PlacedData
 from builder.read.yaml.fit import made
 from builder.words.nearest import did_you_mean

@@ -3,9 +3,9 @@
 What the columns and the options mean is looked up later, beside the recipes of the class.
 """
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from typing import TypeVar
+from datetime import datetime
 
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import ROSTER_COLUMN_UNCLEAR, STOP, FindingKind
@@ -13,10 +13,13 @@ from builder.model.label.design_names import DESIGN_NAMES
 from builder.model.place import Name, Place
 from builder.model.roster.column_twice import column_stands_twice
 from builder.model.roster.roster import OWN_NAME, PEOPLE, Roster, RosterRow
+from builder.read.makes import Makes
 from builder.read.notebook.table import Unclear
 from builder.read.read_once import read_once
 from builder.read.roster.roster_dates import parse_roster_date
 from builder.read.roster.roster_lines import Line, lines_of
+from builder.read.text.placed_data import Mark, Path, PlacedData
+from builder.read.text.tables import Row, column, looked_up, or_none
 from builder.read.text.text_error import TextError, quoted
 from builder.read.values.numbers import parse_whole
 from builder.read.values.values import parse_yes_or_no, word_of
@@ -31,9 +34,17 @@ FINDS = (
     FindingKind("roster-row-wrong", STOP, "A row of a roster cannot be read."),
 )
 
-T = TypeVar("T")
 OLDEST = 120
 _FORMULA = ("=", "+", "-", "@")
+_design = word_of(*DESIGN_NAMES)
+
+
+def _age(text: str) -> int:
+    age = parse_whole(text)
+    if age > OLDEST:
+        wrong = f"{quoted(text)} is not the age of a person."
+        raise TextError("roster-row-wrong", wrong, "Write it in whole years, or leave the cell empty.")
+    return age
 
 
 @read_once(256)
@@ -106,56 +117,34 @@ def _rows_wrong(broken: Sequence[Line], number: int, sign: str) -> Iterator[Find
         yield stop("roster-row-wrong", first, wrong, f"Put a text with a {marks} in quotes, and leave a cell empty between two {marks}s.")
 
 
+class PersonRow(Row, Makes[RosterRow]):
+    """What a roster says of a person; a column that it lacks is as an empty one."""
+
+    name: Name = column(Name)
+    date: datetime | None = looked_up(lambda cell, locale: parse_roster_date(cell, locale) if cell else None)
+    age: int | None = column(or_none(_age))
+    allergies: str = column(str)
+    settled: str = column(str)
+    waiting: bool = column(lambda cell: bool(cell) and parse_yes_or_no(cell))
+    at_home: Name = column(Name, "at home")
+    design: str = column(lambda cell: _design(cell) if cell else "")
+    own_name: Name = column(Name, OWN_NAME)
+
+
 def _row(line: Line, columns: Sequence[str], locale: str, findings: list[Finding]) -> RosterRow | None:
-    by_column = dict(zip(columns, line.cells, strict=True))
+    cells = dict(zip(columns, line.cells, strict=True))
+    known = len(findings)
     # What stands in other columns is a choice, and is looked up among those that there are, or it is printed nowhere.
-    formulas = [cell for key, cell in by_column.items() if key in PEOPLE and len(cell.text) > 1 and cell.text.startswith(_FORMULA)]
-    for cell in formulas:
+    for cell in (cell for key, cell in cells.items() if key in PEOPLE and len(cell.text) > 1 and cell.text.startswith(_FORMULA)):
         wrong = "This cell begins like a formula, which a spreadsheet would work out when it opens this file."
         findings.append(stop("roster-formula", cell.place, wrong, "Write the text without the sign before it."))
-    if not by_column["name"].text:
+    if not cells["name"].text:
         wrong = "This row has no name, so that nobody knows whose choices these are."
         findings.append(stop("roster-name-missing", line.place, wrong, "Write the name, or remove the row."))
-    known = len(findings)
-    date = _parsed(by_column.get("date"), lambda text: parse_roster_date(text, locale), findings)
-    age = _parsed(by_column.get("age"), _age, findings)
-    waiting = _parsed(by_column.get("waiting"), parse_yes_or_no, findings)
-    design = _parsed(by_column.get("design"), word_of(*DESIGN_NAMES), findings)
-    if formulas or not by_column["name"].text or len(findings) > known:
+    marks: dict[Path, Mark] = {(key,): Mark(cell.place, cell.place) for key, cell in cells.items()}
+    marks[()] = Mark(line.place, line.place)
+    placed = PlacedData(line.place.file, {key: cell.text for key, cell in cells.items()}, marks)
+    row = PersonRow.of(placed, locale, findings)
+    if row is None or len(findings) > known:
         return None
-    return RosterRow(
-        name=by_column["name"],
-        date=date,
-        age=age,
-        allergies=by_column["allergies"].text if "allergies" in by_column else "",
-        settled=by_column["settled"].text if "settled" in by_column else "",
-        waiting=bool(waiting),
-        choices={column: cell for column, cell in by_column.items() if column not in PEOPLE},
-        design=design or "",
-        own_name=by_column.get(OWN_NAME, Name("", line.place)),
-        at_home=by_column.get("at home", Name("", line.place)),
-        place=line.place,
-        date_place=by_column["date"].place if "date" in by_column else line.place,
-        age_place=by_column["age"].place if "age" in by_column else line.place,
-        allergies_place=by_column["allergies"].place if "allergies" in by_column else line.place,
-        settled_place=by_column["settled"].place if "settled" in by_column else line.place,
-    )
-
-
-def _parsed(cell: Name | None, parse: Callable[[str], T], findings: list[Finding]) -> T | None:
-    if cell is None or not cell.text:
-        return None
-    try:
-        return parse(cell.text)
-    except TextError as error:
-        findings.append(stop(error.name, cell.place, error.wrong, error.remedy))
-        return None
-
-
-def _age(text: str) -> int:
-    age = parse_whole(text)
-    if age > OLDEST:
-        raise TextError(
-            "roster-row-wrong", f"{quoted(text)} is not the age of a person.", "Write it in whole years, or leave the cell empty."
-        )
-    return age
+    return row.make(placed, choices={key: cell for key, cell in cells.items() if key not in PEOPLE})

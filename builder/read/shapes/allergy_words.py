@@ -4,9 +4,10 @@ from typing import Annotated
 
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.roster.allergy import AllergyWords, Says
+from builder.read.makes import Makes
 from builder.read.shapes.fields import AllergenFamilies, OneOrMore, SourceField, Text, Texts, reads
 from builder.read.shapes.figure import KnownField
-from builder.read.shapes.shape import Makes, Shape, maybe, needed
+from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.values.values import member_of
 
 

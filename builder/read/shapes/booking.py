@@ -3,8 +3,9 @@
 from typing import Annotated
 
 from builder.model.dates.booking import Booking, Venue
+from builder.read.makes import Makes
 from builder.read.shapes.fields import Text, Time, WebAddress, WholeAboveZero, reads
-from builder.read.shapes.shape import Makes, Shape, maybe, needed
+from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.values.zones import parse_country
 
 

@@ -20,11 +20,12 @@ from builder.model.recipe.ingredient import Charge, CountsAs, DeclaredAs, DropMa
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.unread import UNREAD
 from builder.read.lye.acid_shares import acid_share
+from builder.read.makes import Makes, becomes
 from builder.read.shapes.fields import NOT_EMPTY, AllergenFamilies, Text, Texts, Weight, WholeAboveZero, YesOrNo, looks_up, reads
 from builder.read.shapes.figure import RELATIVE_DENSITY, Entries, entries_of, figures_of, in_use, judge_bounds
 from builder.read.shapes.label_name import AllergenStatementShape, CertificateShape, LabelNameShape
 from builder.read.shapes.library import CitationShape
-from builder.read.shapes.shape import Makes, Shape, becomes, maybe, needed
+from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
 from builder.read.values.bounds import DROP, SOLID_ALKALI

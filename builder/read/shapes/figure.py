@@ -7,8 +7,9 @@ from pydantic import AfterValidator, model_validator
 
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.figure import Figure, Figures, Known, Source
+from builder.read.makes import Makes, becomes, carried
 from builder.read.shapes.fields import Number, SourceField, Text, YesOrNo, reads
-from builder.read.shapes.shape import Makes, Shape, becomes, carried, maybe, needed
+from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.placed_data import PlacedData, Step
 from builder.read.text.text_error import TextError
 from builder.read.values.bounds import FIGURES, Bounds

@@ -8,8 +8,9 @@ from pydantic import model_validator
 
 from builder.model.recipe.quantity import Mass, Volume
 from builder.model.supplies.inventory import InventoryEntry
+from builder.read.makes import Makes, becomes
 from builder.read.shapes.fields import Date, Named, as_written, reads
-from builder.read.shapes.shape import Makes, Shape, becomes, needed
+from builder.read.shapes.shape import Shape, needed
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
 from builder.read.values.amounts import parse_pack, parse_pieces_left

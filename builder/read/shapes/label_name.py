@@ -10,9 +10,10 @@ from builder.model.label.declaration import Range, polytopes_of
 from builder.model.recipe.ingredient import AllergenList, AllergenStatement, Certificate, LabelName
 from builder.model.recipe.product import Contact
 from builder.read.label.share_ranges import parse_share_range
+from builder.read.makes import Makes, becomes
 from builder.read.shapes.fields import OneOrMore, SourceField, Text, Texts, reads
 from builder.read.shapes.figure import KnownField
-from builder.read.shapes.shape import Makes, Shape, becomes, maybe, needed
+from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError, quoted
 from builder.read.values.values import member_of

@@ -9,8 +9,9 @@ from builder.model.finding_kind import STOP, FindingKind
 from builder.model.label.design_names import DESIGN_NAMES
 from builder.model.label.label_sheet import LabelSheet, LabelWishes, Paper
 from builder.model.recipe.quantity import Length
+from builder.read.makes import Makes
 from builder.read.shapes.fields import Gap, LengthField, Shift, Text, Whole, WholeAboveZero, YesOrNo, reads
-from builder.read.shapes.shape import Makes, Shape, maybe, needed
+from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.text_error import TextError
 from builder.read.values.values import member_of, word_of
 from builder.words.plain_number import plain_number

@@ -11,6 +11,7 @@ from builder.model.recipe.container_form import ContainerForm
 from builder.model.recipe.figure import Figure, Source, SourceKind
 from builder.model.recipe.product import Condition, Contact, DeclaredBy, Product
 from builder.model.teaching.caution import CautionText, Signal
+from builder.read.makes import Makes, becomes
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     Capacity,
@@ -29,7 +30,7 @@ from builder.read.shapes.fields import (
     reads,
 )
 from builder.read.shapes.figure import KnownField
-from builder.read.shapes.shape import Makes, Shape, becomes, maybe, needed
+from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError, quoted
 from builder.read.values.values import member_of

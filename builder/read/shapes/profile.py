@@ -12,6 +12,7 @@ from builder.model.picture import heard
 from builder.model.place import Name
 from builder.model.recipe.quantity import Mass, WeighingUnit
 from builder.model.studio import Profile, Responsible, Scale
+from builder.read.makes import Makes, becomes, carried
 from builder.read.shapes.booking import BookingShape, VenueShape
 from builder.read.shapes.fields import (
     NOT_EMPTY,
@@ -30,7 +31,7 @@ from builder.read.shapes.fields import (
     reads,
 )
 from builder.read.shapes.labels import PaperField, StudioLabelsShape
-from builder.read.shapes.shape import Makes, Shape, becomes, carried, maybe, needed
+from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.shapes.teaching import PolicyShape
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError

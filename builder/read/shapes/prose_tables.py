@@ -6,9 +6,10 @@ from builder.model.finding import Weight
 from builder.model.recipe.product import Condition
 from builder.model.teaching.claim import Claim
 from builder.model.teaching.unsafe_step import UnsafeStep
+from builder.read.makes import Makes, becomes
 from builder.read.shapes.fields import OneOrMore, SourceField, Text, Texts, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.figure import KnownField
-from builder.read.shapes.shape import Makes, Shape, becomes, maybe, needed
+from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.placed_data import PlacedData
 from builder.read.values.values import member_of
 

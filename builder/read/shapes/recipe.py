@@ -31,6 +31,7 @@ from builder.model.recipe.recipe import (
     SteamsAway,
     WaterBy,
 )
+from builder.read.makes import Makes, becomes, carried
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     AllergenFamilies,
@@ -58,7 +59,7 @@ from builder.read.shapes.fields import (
     reads,
 )
 from builder.read.shapes.labels import DesignName
-from builder.read.shapes.shape import Makes, Shape, becomes, carried, maybe, needed
+from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
 from builder.read.values.bounds import PRODUCT_DENSITY

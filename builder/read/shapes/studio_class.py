@@ -12,6 +12,7 @@ from builder.model.place import Name
 from builder.model.recipe.quantity import NO_MASS, Count
 from builder.model.recipe.recipe import Fill
 from builder.model.recipe.size import ToFill
+from builder.read.makes import Makes, becomes, carried
 from builder.read.recipe.home_sizes import parse_home_size
 from builder.read.shapes.booking import BookingShape
 from builder.read.shapes.fields import (
@@ -38,7 +39,7 @@ from builder.read.shapes.fields import (
 )
 from builder.read.shapes.labels import LabelWishesShape
 from builder.read.shapes.recipe import PortionShape
-from builder.read.shapes.shape import Makes, Shape, becomes, carried, maybe, needed
+from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
 from builder.read.values.values import member_of, parse_cancelled, word_of

@@ -9,8 +9,9 @@ from builder.model.finding_kind import STOP, FindingKind
 from builder.model.keeping.durability import Durability
 from builder.model.recipe.quantity import Mass, Volume
 from builder.model.supplies.supply import Pump, Supply, Use
+from builder.read.makes import Makes, becomes
 from builder.read.shapes.fields import NOT_EMPTY, Named, PositiveNumber, Price, Text, Weight, WholeAboveZero, as_written, one_as_list, reads
-from builder.read.shapes.shape import Makes, Shape, becomes, maybe, needed
+from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
 from builder.read.values.amounts import parse_pack, parse_pieces

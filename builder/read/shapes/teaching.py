@@ -8,10 +8,11 @@ from builder.model.finding import Weight
 from builder.model.hazard import Hazard
 from builder.model.teaching.supervision import Band, Basis, OwnNumbers, WatchRule
 from builder.model.teaching.teaching import FormatAdvice
+from builder.read.makes import Makes, becomes, carried
 from builder.read.shapes.fields import NOT_EMPTY, SourceField, Text, Texts, Whole, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.library import CitationShape
-from builder.read.shapes.shape import Makes, Shape, becomes, carried, maybe, needed
+from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.placed_data import PlacedData
 from builder.read.values.values import member_of
 from builder.words.fold import fold

@@ -6,8 +6,8 @@ Decided: a supply that cannot be read stops, one that can be read but is doubtfu
 from builder.model.finding import Finding
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.supplies.supply import Supply, SupplyKind
+from builder.read.makes import Makes
 from builder.read.recipe.things import ThingWords, read_things
-from builder.read.shapes.shape import Makes
 from builder.read.shapes.supplies import ContainerPackShape, IngredientPackShape, ItemPackShape
 from builder.read.text.placed_data import PlacedData
 

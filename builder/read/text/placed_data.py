@@ -8,8 +8,10 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from typing import Any, TypeAlias
 
+from builder.model.finding import Finding, stop
 from builder.model.place import Name, Place
 from builder.model.recipe.unread import UNREAD, UnreadError
+from builder.read.text.text_error import TextError
 
 Data: TypeAlias = "str | list[Data] | dict[str, Data]"
 Step: TypeAlias = str | int
@@ -64,6 +66,10 @@ class PlacedData:
         """Return for each key of a mapping the place of the text under it, or of the key itself where there is more than a text."""
         keys = self.data if isinstance(self.data, dict) else {}
         return {key: self.place(key) if isinstance(value, str) else self.key_place(key) for key, value in keys.items()}
+
+    def refused(self, error: TextError) -> Finding:
+        """Return as a finding what a reader says of a text that stands here."""
+        return stop(error.name, (self.key_place if error.at_key else self.place)(*error.at), error.wrong, error.remedy)
 
     def part(self, make: Callable[[], Any]) -> Any:
         """Make a part of a value; where not all can be read, one that needs what cannot be, or is not written, cannot be read either."""

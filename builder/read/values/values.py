@@ -1,7 +1,7 @@
 """Texts of fields that are no amounts: words of closed lists, yes and no, dates, addresses, and names of what was read before."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from datetime import date, datetime, time
 from enum import StrEnum
 from typing import Generic, TypeVar
@@ -12,6 +12,7 @@ from builder.model.label.language import OWN
 from builder.model.library import ANY
 from builder.model.recipe.figure import Source, SourceKind
 from builder.model.recipe.product import Product
+from builder.model.remembered import remembered
 from builder.read.known import Known
 from builder.read.text.text_error import TextError, quoted
 from builder.rules.durability import durability_in
@@ -62,7 +63,7 @@ def find_source(key: str, known: Known) -> Source:
 
 def find_product(text: str, known: Known) -> Product:
     """Return the kind of product that a text names, without regard to case."""
-    by_key = {fold(name): kind for name, kind in known.products.items()}
+    by_key = _products_by_key(known)
     product = by_key.get(fold(text)) or by_key.get(fold(known.kinds_meant.get(fold(text), "")))
     if product is None:
         near = did_you_mean(text, known.products)
@@ -70,6 +71,11 @@ def find_product(text: str, known: Known) -> Product:
         remedy = f"Write one of these: {', '.join(known.products)}.{near} {own}"
         raise TextError("word-unknown", f"{quoted(text)} is not a kind of product known here.", remedy)
     return product
+
+
+@remembered(8)
+def _products_by_key(known: Known) -> Mapping[str, Product]:
+    return {fold(name): kind for name, kind in known.products.items()}
 
 
 def find_region(text: str, known: Known) -> str:

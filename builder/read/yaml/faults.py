@@ -44,17 +44,12 @@ def _meant(unknown: _Path, faults: Sequence[ErrorDetails]) -> Iterator[_Path]:
 _DECIMALS = re.compile(r"\d+ ?[^\W\d]*%?")
 
 
-def explain(error: TextError, placed: PlacedData) -> Finding:
-    """Make the finding for a text that cannot be read."""
-    return stop(error.name, (placed.key_place if error.at_key else placed.place)(*error.at), error.wrong, error.remedy)
-
-
 def _explain(fault: ErrorDetails, shape: type[Shape], placed: PlacedData) -> Finding:
     inner = fault["loc"]
     spot = (*placed.path, *inner)
     error = fault.get("ctx", {}).get("error")
     if isinstance(error, TextError):
-        return explain(error, placed.inside(*inner))
+        return placed.inside(*inner).refused(error)
     declared = _walk(shape, inner)[0]
     key = next((str(step) for step in reversed(inner) if isinstance(step, str)), "")
     example = f'"{key}: {declared.examples[0]}"' if declared and declared.examples else ""

@@ -7,7 +7,8 @@ from pydantic import ValidationError
 
 from builder.model.finding import Finding, stop
 from builder.read.known import NOTHING_KNOWN, Known
-from builder.read.shapes.shape import Makes, Shape
+from builder.read.makes import Makes
+from builder.read.shapes.shape import Shape
 from builder.read.text.placed_data import PlacedData
 from builder.read.yaml.faults import explain_faults
 

@@ -19,11 +19,11 @@ from pydantic.fields import FieldInfo
 from builder.model.finding import Finding
 from builder.model.recipe.unread import UNREAD, UnreadError
 from builder.read.known import NOTHING_KNOWN, Known
+from builder.read.makes import Makes
 from builder.read.shapes.fields import NOT_EMPTY
-from builder.read.shapes.shape import Makes, Shape
+from builder.read.shapes.shape import Shape
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
-from builder.read.yaml.faults import explain
 from builder.read.yaml.fit import made
 from builder.words.nearest import nearest
 
@@ -83,7 +83,7 @@ class _Reading:
                     judge(*[SimpleNamespace(context=self.known)] * len(signature(judge).parameters))
             except TextError as error:
                 refused.append(error)
-                found = explain(error, placed)
+                found = placed.refused(error)
                 self.findings.extend([] if found in self.findings else [found])
         return refused
 

@@ -26,7 +26,7 @@ def reckon_guests(studio: Studio, studio_class: StudioClass, date: ClassDate | N
     for row in rows:
         chosen = _chosen(studio, studio_class, roster, row)
         compared = reckon_allergies(studio, studio_class, words.terms(row.allergies), chosen) if words and row.allergies else ()
-        places = (row.allergies_place, row.settled_place)
+        places = (row.at("allergies"), row.at("settled"))
         own_name = row.own_name.text if studio.profile.labels.own_names else ""
         told = (row.design, own_name, row.at_home.text)
         guests.append(Guest(row.name.text, row.age, row.allergies, chosen, compared, row.settled, *places, *told))
