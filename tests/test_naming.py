@@ -25,6 +25,7 @@ from builder.rules.naming import (
     Unmeasured,
     WholeBatch,
     meaning_of,
+    weighings,
 )
 from tests.compose.conftest import write_studio
 from tests.findings_studio import RECIPES
@@ -74,3 +75,13 @@ def test_who_measures_what_is_chosen_for_all_containers_together_handles_it(stud
         )
     assert hands[0] == hands[1]
     assert [card.key for card in hands[0][0]] == ["lavender essential oil"] and "neat essential oil" in hands[0][1]
+
+
+def test_lye_solution_is_the_alkali_and_its_water_where_they_are_weighed_apart(studio: Studio) -> None:
+    bar = studio.recipes["bar"]
+    column = reckon_nominal(studio, bar).grams
+
+    def named(name: str) -> list[str]:
+        return [w.line.ingredient.key for w in weighings(column, meaning_of(Name(name), bar, studio))]
+
+    assert (named("lye"), named("lye solution")) == (["sodium hydroxide"], ["sodium hydroxide", "water"])

@@ -41,3 +41,7 @@ def test_weights_are_shares_of_their_sum_and_percent_of_oils_of_nothing() -> Non
     of = recipe(phase("all", {"ethanol": grams("100"), "water": grams("100")}), amounts_as=AmountsAs.WEIGHTS)
     assert least_alcohol(of, STUDIO) == Fraction(923, 2000)
     assert least_alcohol(replace(of, amounts_as=AmountsAs.PERCENT_OF_OILS), STUDIO) == 0
+
+
+def test_of_nothing_at_all_nothing_is_alcohol() -> None:
+    assert least_alcohol(recipe(phase("all", {"ethanol": grams("0")}), amounts_as=AmountsAs.WEIGHTS), STUDIO) == 0

@@ -3,6 +3,7 @@
 from dataclasses import replace
 from datetime import date, datetime, timedelta
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 
@@ -25,8 +26,10 @@ from builder.model.supplies.inventory import InventoryEntry
 from builder.model.supplies.supply import SupplyKind
 from builder.model.teaching.lesson import Part, Who
 from tests.check.test_at_the_edge import levels
+from tests.check.test_seen_from_elsewhere import studio_of
 from tests.making import grams
 from tests.reckon.test_guests import LOTION, STUDIO
+from tests.test_findings import check
 
 DAY = datetime(2027, 6, 5, 10)
 
@@ -155,3 +158,11 @@ def test_the_last_label_of_the_sheet_that_is_asked_for_may_be_the_first(more: in
     here = having(one)
     here = replace(here, profile=replace(here.profile, labels=LabelWishes() if sheet_of_class else wishes))
     assert levels(find_unfit_label_sheets(here)) == ["label-position-off-the-sheet stop"] * more
+
+
+# Six weeks from January 23 are over on March 6, the day of the class.
+@pytest.mark.parametrize(("made", "found"), [("2027-01-23", False), ("2027-01-24", True)])
+def test_bars_may_have_cured_on_the_day_itself(tmp_path: Path, made: str, *, found: bool) -> None:
+    changes = ("made on: 2027-02-13", f"made on: {made}")
+    err = check(studio_of("earlier-batch-too-young", tmp_path, "classes/one-bar/class.yaml", changes))[2]
+    assert ("earlier-batch-too-young" in err) is found

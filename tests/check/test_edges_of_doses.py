@@ -5,6 +5,7 @@ from fractions import Fraction
 
 import pytest
 
+from builder.check.dose.colour_in_acid import find_colours_in_acid
 from builder.check.dose.phototoxic import find_phototoxic_oils
 from builder.check.dose.scent_left_in import find_scent_left_in
 from builder.model.dose.limit import Limit, names_of
@@ -76,3 +77,10 @@ def test_the_most_of_a_colour_on_the_lips_is_for_the_lips(
     rules = replace(STUDIO.rules(), region=region, limits=(), colour_rules=(), field_rules=(rule,))
     found = [(one.most, one.product_type) for one in limits_for(product, rules)]
     assert found == ([(Fraction(limit[0]) / 100, limit[1])] if limit else [])
+
+
+# Ultramarine gives off hydrogen sulfide with acids (its card); baking soda takes up lye as an acid does, and is none: pH 8.3 in water.
+@pytest.mark.parametrize(("beside", "found"), [("citric_acid", 1), ("sodium_bicarbonate", 0), ("glycerin", 0)])
+def test_ultramarine_bears_all_but_an_acid(beside: str, found: int) -> None:
+    one = batch(mixed(**{"ultramarine_blue": "1", beside: "20"}), Contact.RINSE_OFF)
+    assert levels(find_colours_in_acid(one)) == ["colour-in-acid caution"] * found

@@ -151,3 +151,14 @@ def test_what_is_mixed_is_within_two_thermometers_of_what_is_said(tmp_path: Path
 def test_lye_has_the_least_time_that_cooling_takes(tmp_path: Path, making: int, using: int, *, found: bool) -> None:
     changes = (("(teacher, 5 min)", f"(teacher, {making} min)"), ("(teacher, 15 min)", f"(teacher, {using} min)"))
     assert ("cooled-too-soon" in check(studio_of("cooled-too-soon", tmp_path, "classes/one-bar/lesson.md", *changes))[2]) is found
+
+
+# The same where the lye is made and poured in one part.
+@pytest.mark.parametrize(("minutes", "found"), [(26, True), (29, False)])
+def test_lye_that_is_made_and_used_in_one_part_has_the_time_of_that_part(tmp_path: Path, minutes: int, *, found: bool) -> None:
+    changes = (
+        ("(teacher, 5 min)", f"(teacher, {minutes} min)"),
+        ("## Make soap (teacher, 15 min)\n\n1. Weigh", "3. Weigh"),
+        ("2. Pour the lye", "4. Pour the lye"),
+    )
+    assert ("cooled-too-soon" in check(studio_of("cooled-too-soon", tmp_path, "classes/one-bar/lesson.md", *changes))[2]) is found

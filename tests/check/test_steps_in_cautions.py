@@ -29,6 +29,7 @@ HIDDEN = (
     "Put the pot on the plate and cook it for an hour.",
     "Dissolve 10 grams of salt in the water.",
     "(1) Scoop the acid low. (2) Tip it in.",
+    "1. Open the tub. 2. Weigh the lye.",
 )
 FINE = (
     "Pour slowly, away from yourself.",
@@ -53,6 +54,8 @@ FINE = (
     "Rinse under running water for 20 minutes.",
     "Lye comes first, then the oils: never the other way round.",
     "If you add 5 g too much, throw it away.",
+    "1. Wear goggles. 2. Wear gloves.",
+    "Air the room first, then open the tub.",
 )
 
 

@@ -8,7 +8,9 @@ from builder.check.teaching.step_overloaded import find_overloaded_steps
 from builder.library import CONTENT
 from builder.model.finding import Finding
 from builder.model.studio import Studio
+from builder.model.teaching.prose import Sentence
 from builder.read.studios import read_studio
+from builder.rules.hands.actions import may_be_over
 from tests.studios import example_studio
 from tests.test_findings import lay_out
 
@@ -47,3 +49,8 @@ def test_five_different_things_are_found_and_four_are_not(step: str, count: int,
 @pytest.mark.parametrize("studio", [example_studio()[0], read_studio(Path(__file__).parents[1] / "usual" / "studio", CONTENT)[0]])
 def test_usual_lessons_have_none(studio: Studio) -> None:
     assert found(studio) == []
+
+
+def test_what_says_one_thing_is_soon_seen_to_say_no_more() -> None:
+    assert not may_be_over([Sentence("Stir it")], 1) and not may_be_over([Sentence("Stir it"), Sentence("Pour it")], 2)
+    assert may_be_over([Sentence("Stir it and pour it")], 1)

@@ -115,6 +115,12 @@ def test_a_weight_that_no_such_bar_has_is_asked_about(edition: Edition, weighed:
     assert all("100 g are poured" in one.wrong for one in findings)
 
 
+# An ounce is 28.349 523 125 g (NIST Handbook 44, Appendix C), of which five figures are said.
+def test_a_weight_in_ounces_is_said_in_grams(edition: Edition) -> None:
+    (finding,) = only_findings(find_earlier_weights_amiss(shown(edition, weighed="28.349523125"), edition.studio))
+    assert "is said to weigh 28.35 g, and" in finding.wrong
+
+
 def test_a_weight_of_what_is_declared_by_volume_stands_nowhere_and_is_told() -> None:
     a_class = STUDIO.classes["liquid-soap-from-scratch"]
     plan = reckon_class(STUDIO, a_class, a_class.dates[0])[0]

@@ -118,8 +118,10 @@ def test_a_phase_that_is_heated_far_enough_is_hot(edition: Edition) -> None:
     flow = flow_of(edition, 0, part(Steps((step("sea salt"), step("glycerin")))))
     names = outline(flow)
     assert names.index("Hot water and hot phases scald") < names.index(2)
-    lukewarm = replace(edition.studio, constants={"hot enough to burn": figures(71).in_use})
-    assert "hot" not in hazards_of_recipe(lukewarm, edition.plans[0].made[0].batch)
+    # The phase is heated to 70 °C: what burns from there on burns there.
+    for burns_from, is_hot in ((70, True), (71, False)):
+        here = replace(edition.studio, constants={"hot enough to burn": figures(burns_from).in_use})
+        assert ("hot" in hazards_of_recipe(here, edition.plans[0].made[0].batch)) is is_hot
 
 
 def test_amounts_are_filled_in(edition: Edition) -> None:

@@ -26,6 +26,7 @@ import pytest
 
 from builder.check.rule import Rule
 from tests.mutants.changes import Change, changes_of, codes_of
+from tests.mutants.reached import may_reach
 from tests.mutants.trials import ROOT, TESTS, Trials, module_of
 
 WEIGHT = 3  # of a sum or a comparison; other changes weigh 1
@@ -76,14 +77,15 @@ def _try(trials: Trials, chosen: Sequence[Place], out: TextIO) -> None:
     noticed = 0
     for count, one in enumerate(chosen, start=1):
         module = importlib.import_module(module_of(one.file))
-        name, put = _put(module, one)
-        seen = trials.notices(trials.tests_of(module.__name__, name), put)
+        function, put = _put(module, one)
+        reaching = may_reach(one.file, function.__code__.co_firstlineno, one.change.line)
+        seen = trials.notices(trials.tests_of(module.__name__, function.__qualname__, reaching), put)
         noticed += seen
         where = f"{one.file.relative_to(ROOT)}:{one.change.line} {one.change.what}"
         print(f"{noticed}/{count} {'' if seen else 'LIVES '}{where}", file=out, flush=True)
 
 
-def _put(module: ModuleType, place: Place) -> tuple[str, Callable[[], None]]:
+def _put(module: ModuleType, place: Place) -> tuple[FunctionType, Callable[[], None]]:
     """Return the function that a change is in, and what puts the changed code in place."""
     file = place.file
     tree = ast.parse(file.read_text(encoding="utf-8"))
@@ -99,7 +101,7 @@ def _put(module: ModuleType, place: Place) -> tuple[str, Callable[[], None]]:
         for function in functions:
             function.__code__ = after[function.__qualname__]
 
-    return functions[0].__qualname__, put
+    return functions[0], put
 
 
 def _functions_of(module: ModuleType) -> Iterator[FunctionType]:

@@ -1,8 +1,8 @@
 """Whether a test fails once a function is changed.
 
-All tests are collected once. Each change is tried in a process of its own, nearest tests first: those that name the function or its
-module and the findings of its rule, then those whose names are alike, those of the same room, and those that are fewer imports away,
-until their time is used up.
+All tests are collected once. Each change is tried in a process of its own, by the tests that may reach it (`reached.py`), nearest first:
+those that name the function or its module and the findings of its rule, then those whose names are alike, those of the same room, and
+those that are fewer imports away, until their time is used up.
 """
 
 import os
@@ -24,14 +24,15 @@ from builder.check.rules import RULES
 from builder.model.remembered import forget
 
 ROOT = Path(__file__).parents[2]
-TESTS = ("check", "reckon", "authorities", "model", "compose/test_earlier_batch.py", "compose/test_gear.py",
-         "compose/test_label_languages.py", "compose/test_label_logo.py", "compose/test_label_rules.py",
-         "compose/test_label_surfaces.py", "compose/test_lesson_flow.py", "compose/test_look.py",
-         "compose/test_mentions.py", "compose/test_safety_in_short.py", "compose/test_small_packs.py", "rules",
-         "test_cases.py", "test_findings.py", "test_usual.py", "test_acceptance.py", "test_label_lists.py",
-         "test_own_kinds_of_product.py")  # fmt: skip
-SECONDS = 60.0  # of processor time, for the tests of one change
-LONGEST = 150  # what takes longer does not end
+TESTS = ("check", "reckon", "authorities", "model", "rules", "content/test_allergy_words.py", "compose/test_allergy_words.py",
+         "compose/test_bought_lye.py", "compose/test_earlier_batch.py", "compose/test_gear.py", "compose/test_label_languages.py",
+         "compose/test_label_logo.py", "compose/test_label_positions.py", "compose/test_label_rules.py", "compose/test_label_surfaces.py",
+         "compose/test_lesson_flow.py", "compose/test_look.py", "compose/test_mentions.py", "compose/test_packages.py",
+         "compose/test_roster_to_paper.py", "compose/test_safety_in_short.py", "compose/test_shopping_words.py",
+         "compose/test_small_packs.py", "compose/test_who_weighs.py", "test_cases.py", "test_findings.py", "test_usual.py",
+         "test_acceptance.py", "test_label_lists.py", "test_naming.py", "test_own_kinds_of_product.py")  # fmt: skip
+SECONDS = 30.0  # of processor time, for the tests of one change
+LONGEST = 60  # what takes longer does not end
 FARTHEST = 99
 T = TypeVar("T")
 
@@ -55,8 +56,8 @@ class Trials:
         self.with_tests(self)
         return True
 
-    def tests_of(self, module: str, function: str) -> list[pytest.Item]:
-        """Return the tests by how near they are to a function of a module."""
+    def tests_of(self, module: str, function: str, may_reach: Callable[[str], bool]) -> list[pytest.Item]:
+        """Return the tests that may reach a place in a function of a module, by how near they are to that."""
         far, words, room = _distances(module), _words(module), module.split(".")[1]
         named = re.compile(rf"\b{re.escape(function.rpartition('.')[2])}\b")
         rules = {kind.name: far.get(rule.look.__module__, FARTHEST) for rule in RULES for kind in rule.finds}
@@ -70,7 +71,7 @@ class Trials:
                 alike = words & _words(module_of(item.path))
             return min(away, 1), -len(alike), room not in item.path.parts, away
 
-        return sorted(self.items, key=distance)
+        return sorted((item for item in self.items if may_reach(item.nodeid)), key=distance)
 
     def notices(self, tests: Sequence[pytest.Item], change: Callable[[], None]) -> bool:
         """Tell whether a test fails, or no longer ends, after a change."""

@@ -23,7 +23,7 @@ from builder.model.studio import Studio
 from builder.reckon.roster.allergies import reckon_allergies
 from builder.reckon.roster.allergy_terms import vocabulary_of
 from builder.reckon.roster.guests import reckon_guests
-from builder.reckon.roster.word_forms import words_of
+from builder.reckon.roster.word_forms import runs_of, words_of
 from tests.studios import example_studio
 
 STUDIO, _ = example_studio()
@@ -210,3 +210,10 @@ def test_those_who_wait_are_compared_too_and_counted_with_nobody() -> None:
 )  # fmt: skip
 def test_a_plural_is_the_word_that_it_is_of(several: str, one: str) -> None:
     assert words_of(several) == tuple(one.split())
+
+
+def test_runs_of_words_are_all_that_stand_beside_one_another_the_longest_first() -> None:
+    pairs = [(0, ("oil", "of")), (1, ("of", "almonds"))]
+    assert list(runs_of(("oil", "of", "almonds"))) == [
+        (0, ("oil", "of", "almonds")), *pairs, (0, ("oil",)), (1, ("of",)), (2, ("almonds",))
+    ]  # fmt: skip

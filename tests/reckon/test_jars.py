@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from builder.compose.label.label_counts import MIXED, label_counts, label_order
 from builder.compose.label_layout.label_plans import plan_labels
 from builder.fonts.typefaces import typefaces_of_labels
+from builder.model.dates.studio_class import BatchFor
 from builder.model.roster.roster import Guest
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.jar import Jar
@@ -122,3 +123,10 @@ def test_each_label_bears_the_code_of_the_pot_its_jar_was_filled_from() -> None:
     assert len(plans) == 2
     codes = ["".join(run.text for run in text.lines[-1]) for text in salts.texts]
     assert [code.rpartition("-")[2] for code in codes] == ["1", "2", "3", "T"]
+
+
+def test_the_one_pot_of_a_class_has_no_number() -> None:
+    soap = STUDIO.classes["first-cold-process-bar"]
+    (made,) = at(soap, 4).made
+    assert made.make.batch_for is BatchFor.CLASS
+    assert [(pot.number, pot.people) for pot in made.pots] == [(0, 4)]

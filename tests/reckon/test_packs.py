@@ -93,6 +93,13 @@ def test_of_very_many_packs_the_best_are_tried() -> None:
     assert not proven
 
 
+# By hand: 400 g more than so many kilograms at 10.00 are cheaper in a pack of 400 g at 5.00 than in another kilogram.
+def test_what_is_left_over_is_proven_however_many_packs_it_takes() -> None:
+    kilograms = 2 * MOST_STEPS
+    packs = [Pack(Fraction(1000), Fraction(10)), Pack(Fraction(400), Fraction(5))]
+    assert cheapest_packs(Fraction(1000 * kilograms + 400), *packs) == ((kilograms, 1), True)
+
+
 def test_packs_of_one_value_are_settled_however_much_is_needed() -> None:
     packs = [Pack(Fraction(250), Fraction(5)), Pack(Fraction(1000), Fraction(20)), Pack(Fraction(500), Fraction(10))]
     assert cheapest_packs(Fraction(346_500), *packs) == ((0, 346, 1), True)

@@ -86,6 +86,9 @@ def test_three_dates_by_hand() -> None:
     assert found.total == 26
     kinds = {"base": SupplyKind.INGREDIENT, "Lavender essential oil": SupplyKind.INGREDIENT, "4 fl oz bottle": SupplyKind.CONTAINER}
     assert {one.name: one.kind for one in found.wanted} == kinds
+    # The list is sorted by the kinds of ingredients; a bottle is none.
+    of_cards = {"base": BASE.kind, "Lavender essential oil": sure(SOUND.ingredient("lavender essential oil")).kind, "4 fl oz bottle": None}
+    assert {one.name: one.card_kind for one in found.wanted} == of_cards
 
 
 def grams_of(supply: Supply) -> Fraction:

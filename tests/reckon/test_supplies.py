@@ -236,6 +236,19 @@ def test_a_mould_is_used_again_and_costs_nothing() -> None:
     assert [need.name for need in sure(cost).needs if need.kind is SupplyKind.CONTAINER] == []
 
 
+# Who can only leave it out adds nothing.
+def test_a_choice_of_nothing_costs_nothing() -> None:
+    here = studio()
+    lotion = here.recipes["plain-lotion"]
+    (choice,) = lotion.choices
+    costs = [
+        sure(class_of(10, here=replace(here, recipes={"plain-lotion": replace(lotion, choices=choices)})).cost)
+        for choices in ((), (replace(choice, options=(None,)),), (choice,))
+    ]
+    without, of_nothing, of_scent = ((cost.choices, cost.containers[0].value) for cost in costs)
+    assert without == of_nothing and without[0] == 0 < of_scent[0]
+
+
 def test_a_studio_without_supplies_has_no_costs() -> None:
     sheet = reckon_class(SOUND, SOUND.classes["one-lotion"])[0]
     assert supply_class(SOUND, sheet) is sheet

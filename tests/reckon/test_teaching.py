@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.dates.studio_class import BatchFor, Format
+from builder.model.dates.studio_class import BatchFor, Format, StudioClass
 from builder.model.finding import Finding
 from builder.model.recipe.quantity import NO_MASS
 from builder.model.teaching.class_plan import ClassPlan
@@ -31,13 +31,13 @@ TALK, WEIGH, PREPARE, FILL, SCENT = (
 )
 
 
-def taught(*parts: tuple[str, str]) -> ClassPlan:
+def taught(*parts: tuple[str, str], of: StudioClass = LOTION) -> ClassPlan:
     """Read a lesson of (who, text) pairs and work out its class."""
     text = "# One\n\nOne.\n" + "".join(f"\n## Part {number} ({who}, 10 min)\n\n{body}\n" for number, (who, body) in enumerate(parts))
     findings: list[Finding] = []
     lesson = read_lesson(text, "lesson.md", {}, findings)
     assert findings == []
-    return reckon_class(STUDIO, replace(LOTION, lesson=sure(lesson)))[0]
+    return reckon_class(STUDIO, replace(of, lesson=sure(lesson)))[0]
 
 
 @pytest.mark.parametrize(
@@ -189,3 +189,10 @@ def test_tools_of_recipes_stand_where_the_class_lists_nothing() -> None:
     shown = taught(("teacher", WEIGH)).studio_class
     for own, there in (((), ("jug", "scale")), (("a pot",), ("a pot",))):
         assert reckon_class(studio, replace(shown, on_the_demo_table=own))[0].preparation.at_demo == there
+
+
+# Who weighs oils has no lye in hand, and who names it or its water poured together has.
+def test_lye_is_in_the_hands_of_those_whose_parts_name_it() -> None:
+    lye, oils = "1. Pour {lye} of sodium hydroxide into {lye water} of cold water.", "1. Weigh {olive oil} of olive oil."
+    sheet = taught(("teacher", lye), ("together", oils), of=STUDIO.classes["one-bar"])
+    assert sheet.made[0].taught.lye_by == {Who.TEACHER}

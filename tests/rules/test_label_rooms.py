@@ -5,6 +5,8 @@ comes as large as there is room, and as 0.7 and 0.85 of that, cut to half millim
 """
 
 from collections.abc import Mapping, Sequence
+from fractions import Fraction
+from math import pi
 from typing import Any
 
 import pytest
@@ -12,6 +14,7 @@ import pytest
 from builder.model.label.label_sheet import LabelSheet, Paper
 from builder.rules.label.label_places import bands_of, fronts_for, labels_for, lid_of
 from builder.rules.label.label_surface import sits, surface_of
+from builder.rules.label.panel import diameter
 from tests.compose.test_label_rules import container
 from tests.making import sure
 
@@ -128,3 +131,10 @@ def test_a_label_sits_where_it_just_fits(shape: str, outside: Mapping[str, Any],
 def test_the_surface_of_a_container_is_its_side_and_both_ends(shape: str, outside: Mapping[str, Any], surface: float | None) -> None:
     found = surface_of(container(shape, **outside))
     assert found == surface if surface is None else float(sure(found)) == pytest.approx(surface, abs=0.02)
+
+
+# A cylinder 10 mm wide and 20 mm high holds pi / 4 x 10 x 10 x 20 cubic millimetres, and one 20 mm wide and 10 mm high twice as much.
+@pytest.mark.parametrize(("wide", "high"), [(10, 20), (20, 10), (30, 30)])
+def test_a_cylinder_is_as_wide_as_its_volume_and_its_slenderness_say(wide: int, high: int) -> None:
+    volume = Fraction(pi / 4 * wide**2 * high)
+    assert float(diameter(volume, Fraction(high, wide))) == pytest.approx(wide)

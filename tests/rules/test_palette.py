@@ -28,6 +28,8 @@ def test_grounds_by_night_grow_lighter(look: Look) -> None:
     by_night = palette(look).night
     assert [by_night[name] for name in ("paper", "sheet", "pale", "on-accent")] == ["#0c131a", "#131d28", "#1a2835", "#0c131a"]
     assert by_night["accent"] == by_night["leaf"]
+    # Lines lie on the sheet: from its #131d28 a fifth of the way to the ink by night, #ecf3f2, and three fifths.
+    assert (by_night["line"], by_night["strong-line"]) == ("#3e4850", "#959da1")
 
 
 def test_what_a_studio_does_not_name_is_ours() -> None:

@@ -95,13 +95,13 @@ class Vocabulary:
         for begin, run in runs_of(head):
             span = set(range(begin, begin + len(run)))
             # A word of a longer entry is not looked for by itself: wool alcohols are no other alcohols.
-            if span <= meant:
+            if meant.issuperset(span):
                 continue
             if run in self.rows:
                 rows[id(self.rows[run])] = self.rows[run]
             if run in self.families:
                 families.append(self.families[run])
-            if not span <= named and run in self.runs and not set(run) <= self.too_much | self.silent:
+            if not named.issuperset(span) and run in self.runs and not set(run) <= self.too_much | self.silent:
                 names.append(run)
                 named |= span
             if run in self.rows or run in self.families:

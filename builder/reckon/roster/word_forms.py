@@ -34,4 +34,4 @@ def runs_of(words: Words) -> Iterator[tuple[int, Words]]:
 
 def holds(words: Words, run: Words) -> bool:
     """Tell whether some words stand one after the other in others."""
-    return any(words[begin : begin + len(run)] == run for begin in range(len(words) - len(run) + 1))
+    return any(words[begin : begin + len(run)] == run for begin in range(len(words)))

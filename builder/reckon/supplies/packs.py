@@ -55,11 +55,12 @@ def _worth_trying(packs: Sequence[Pack]) -> list[int]:
 
 def _search(needed: Fraction, packs: Sequence[Pack]) -> tuple[_Counts, bool]:
     best = min((_only(index, needed, packs) for index in range(len(packs))), key=lambda counts: _rank(counts, packs))
-    proven, steps = True, 0
+    proven = True
     branches: list[_Branch] = [((), needed, Fraction(0))]
-    while branches and steps < MOST_STEPS:
+    for _ in range(MOST_STEPS):
+        if not branches:
+            break
         branch = branches.pop()
-        steps += 1
         if len(branch[0]) == len(packs):
             best = min(best, branch[0], key=lambda counts: _rank(counts, packs))
         elif _at_least(branch, packs) < _rank(best, packs):

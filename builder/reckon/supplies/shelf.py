@@ -27,7 +27,8 @@ class Shelf:
         if not packs:
             return None
         # Of what rounds to nothing one pack is on the table all the same, so that what it is worth can be said.
-        counts, proven = cheapest_packs(max(needed, Fraction(1, 10**9)), *(Pack(holds, supply.price) for supply, holds in packs))
+        least = min(size for _, size in packs)
+        counts, proven = cheapest_packs(needed or least, *(Pack(size, supply.price) for supply, size in packs))
         bought = [(supply, holds, count) for (supply, holds), count in zip(packs, counts, strict=True) if count]
         price = sum((supply.price * count for supply, _, count in bought), Fraction(0))
         holds = sum((size * count for _, size, count in bought), Fraction(0))

@@ -70,7 +70,7 @@ def _mixes(studio: Studio, batch: WorkedBatch, steps: Iterable[Step]) -> Iterato
                 poured = True
             if degrees and heat and cold and poured and _OILS.search(sentence.words) and not is_bound(sentence, degrees):
                 yield from _compared(hot, cold, heat, degrees, studio.constants)
-                hot, cold, heat, poured = [*hot, *cold], [], None, False
+                hot, cold, heat = [*hot, *cold], [], None
 
 
 def _melted(fats: list[Weighed], constants: Mapping[str, Figure]) -> tuple[Fraction, Fraction] | None:

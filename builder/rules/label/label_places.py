@@ -18,8 +18,8 @@ from builder.model.remembered import remembered
 # The paper between two labels, where corner marks stand and a knife may be off, and the unprinted edge of the paper (a printer leaves up
 # to 6.35 mm).
 BETWEEN, EDGE = Fraction(6), Fraction(13, 2)
-# What stays free around a label on its container, and between two on one side.
-FREE = Fraction(1)
+# What stays free on both sides of a label on its container together, and between two on one side.
+FREE = Fraction(2)
 # The widest and the highest label that anybody reads as one face; less than the smallest holds no word;
 # the width of a band around a bar of soap.
 WIDEST, HIGHEST, SMALLEST, BAND = Fraction(130), Fraction(110), Fraction(14), Fraction(50)
@@ -76,14 +76,15 @@ def _rooms(container: Container) -> Iterator[tuple[str, Fraction, Fraction, bool
         length.millimetres if length else None for length in (outside.height, outside.around, outside.width, outside.lid)
     )
     if height is not None and around is not None and form in (ContainerForm.CYLINDER, ContainerForm.TUBE, ContainerForm.ROUND_LID):
-        yield "front and back", around / 2 - 2 * FREE, height - 2 * FREE, False, 2
-        yield "around", around - 2 * FREE, height - 2 * FREE, False, 1
+        yield "front and back", around / 2 - FREE, height - FREE, False, 2
+        yield "around", around - FREE, height - FREE, False, 1
     if form is ContainerForm.ROUND_LID and lid is not None:
-        yield "lid and base", lid - 2 * FREE, lid - 2 * FREE, True, 2
+        across = lid - FREE
+        yield "lid and base", across, across, True, 2
     if form is ContainerForm.CAVITY and around is not None and width is not None:
-        yield "band", around - 2 * FREE, min(width - 8 * FREE, BAND), False, 1
+        yield "band", around - FREE, min(width - 4 * FREE, BAND), False, 1
     if width is not None and height is not None and form in (ContainerForm.BAG, ContainerForm.CAVITY, ContainerForm.RECTANGLE):
-        yield "front and back", width - 4 * FREE, height - 4 * FREE, False, 2
+        yield "front and back", width - 2 * FREE, height - 2 * FREE, False, 2
 
 
 def _whole(length: Fraction) -> Fraction:

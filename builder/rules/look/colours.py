@@ -26,7 +26,7 @@ def readable(colour: str, grounds: tuple[str, ...], least: float, *, darker: boo
     """Return the nearest shade of a colour, darker or lighter, that reaches a contrast on every ground; itself where it does."""
     hue, light, strong = rgb_to_hls(*_parts(colour))
     end = 0.0 if darker else 1.0
-    shades = (_colour(hls_to_rgb(hue, light + (end - light) * step / _STEPS, strong)) for step in range(_STEPS + 1))
+    shades = (_colour(hls_to_rgb(hue, light + (end - light) * step / _STEPS, strong)) for step in range(_STEPS))
     return (
         colour
         if lowest_contrast(colour, grounds) >= least
