@@ -40,7 +40,7 @@ STAFF: dict[str, dict[str, set[str]]] = {
         "Show how it is thinned": {RAW, HOT}, "Fill and label": set(), "Questions": set(),
     },
     "lotion-from-scratch": {
-        "What holds a lotion together": set(), "Heat and hold": {FAT, HOT}, "Blend": {FAT}, "Preserve": {FAT}, "Your own bottle": set(),
+        "What holds a lotion together": set(), "Heat and hold": {FAT, HOT}, "Blend": {FAT}, "Preserve": set(), "Your own bottle": set(),
     },
     "melt-and-pour-soap": {"What a base is, and how we weigh": set(), "Pour your bars": {HOT}, "While the bars set": set()},
 }  # fmt: skip

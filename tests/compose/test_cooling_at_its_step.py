@@ -15,16 +15,17 @@ def sheet(name: str) -> BeautifulSoup:
     return tree_of(next(one.html for one in of_example("take-home sheet") if name in one.path))
 
 
-def said(soup: BeautifulSoup) -> Tag:
-    (only,) = (one for one in soup.select("p") if one.get_text().startswith("Until the") and "it takes" in one.get_text())
+def said(soup: BeautifulSoup, begins: str = "Until the") -> Tag:
+    (only,) = (one for one in soup.select("section.part p") if one.get_text().startswith(begins) and "cold water" in one.get_text())
     return only
 
 
 @pytest.mark.parametrize("name", ["meadow-lotion--500-g", "meadow-lotion--1-kg", "winter-hand-cream--500-g"])
-def test_a_batch_cools_before_the_steps_that_add_what_heat_would_spoil(name: str) -> None:
-    line = said(sheet(name))
-    assert line.find_parent(class_="part")
-    assert "of the preservative into a small cup" in sure(line.find_next_sibling()).get_text()
+def test_a_batch_cools_before_the_step_that_waits_for_it(name: str) -> None:
+    line = said(sheet(name), "In air: from")
+    (step,) = sure(line.find_next_sibling("ol")).select("li")
+    assert "until it is below 104\u00a0°F (40\u00a0°C)" in step.get_text() or "until it is below 104 °F (40 °C)" in step.get_text()
+    assert "of the preservative" not in " ".join(one.get_text() for one in line.find_all_previous("li"))
     assert "Until the batch has cooled: from" in sure(sheet(name).select_one(".fills")).get_text()
 
 

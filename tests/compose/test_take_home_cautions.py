@@ -1,7 +1,8 @@
 """Every part of every take-home sheet of the example has the caution of what is met in it, on lye, raw soap, heat, scent and blades.
 
 What is met was judged by reading the lessons as somebody alone at home: lye and soap made of it burn until they have cured or passed
-their test (NIOSH 2007-107; common practice, no source: gloves and goggles until the last tool is clean), what was hot stays hot.
+their test (NIOSH 2007-107; common practice, no source: gloves and goggles until the last tool is clean), what was hot stays hot until a
+step has waited for less than 104 °F (40 °C): skin is burnt from 44 °C on, and there in hours (Moritz and Henriques 1947).
 """
 
 import re
@@ -20,7 +21,7 @@ from tests.page_text import tree_of
 
 LYE, RAW, HOT, FAT = "Lye burns", "Fresh soap still burns", "Hot water and hot phases scald", "Hot fat and wax burn and catch fire"
 BLADE, SCENT, DUST = "The blender cuts and spatters", "Neat scent oils burn and poison", "Dust harms lungs and eyes"
-FLAME = "Vapour catches fire"
+FLAME, NEAT = "Vapour catches fire", "Neat preservative irritates"
 MET = {
     "kitchen-garden-bar": {
         "Make the lye": {LYE},
@@ -54,14 +55,14 @@ MET = {
         "Clean hands, clean tools": {FLAME},
         "Heat and hold": {FAT},
         "Blend": {FAT, BLADE},
-        "Preserve": {FAT},
+        "Preserve": {NEAT},
         "Your own scent": {SCENT},
         "Your own bottle": {DUST},
     },
     "winter-hand-cream": {
         "Clean up for the cream": {FLAME},
         "Heat and blend the cream": {FAT, HOT, BLADE},
-        "Finish the cream": {FAT},
+        "Finish the cream": {NEAT},
     },
     "window-bar": {"Tint and scent": {DUST, FLAME, SCENT}, "Melt the base at home": {HOT}, "Pour your bars": {HOT}},
     "gallon-jug-lotion": {"Scent the lotion": {SCENT}, "Shimmer and stir": {DUST}},
@@ -74,8 +75,8 @@ SILENT = {
     "kitchen-garden-bar": ("Set up",),
     "green-lab-bar": ("Set up at home",),
     "pump-side-hand-soap": ("Set up", "Fill and label"),
-    "winter-hand-cream": ("Weigh for the cream", "Fill the cream and tidy"),
-    "meadow-lotion": ("Weigh the two phases", "Your own bottle"),
+    "winter-hand-cream": ("Weigh for the cream", "Finish the cream", "Fill the cream and tidy"),
+    "meadow-lotion": ("Weigh the two phases", "Preserve", "Your own bottle"),
     "window-bar": ("Unmold, wrap, label",),
 }
 # What was there once and has become something else: what the pot held at the start is told, and nobody has it in hand.

@@ -1,6 +1,6 @@
 """The take-home sheet: one recipe at one home size, complete enough to make it alone, as a page and as a PDF."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import replace
 from functools import partial
 
@@ -51,12 +51,13 @@ from builder.model.document import Folder
 from builder.model.hazard import Hazard
 from builder.model.label.ingredient_list import Variant
 from builder.model.label.region import Region
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.words.say import say
 
 MOST_LISTS = 6
-LAST = ", "  # Stands before the last name of a list.
+NEXT = ", "  # Stands between the names of a list.
 BENCH = "bench from above"  # The drawing of the bench before lye is opened.
 
 
@@ -90,6 +91,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         scales=_scales(batch),
         tools=_tools(studio, batch, flow.gear),
         table=home_table(studio, batch, parts, in_large_print=here.is_large_print),
+        weighs_water=any(w.line.ingredient.kind is IngredientKind.WATER for w in batch.grams.weighed),
         choices=tuple(view_choice(dose, with_drops=False) for dose in batch.own.doses),
         lye=home_lye(batch),
         purities=home_purities(batch),
@@ -173,7 +175,7 @@ def _scales(batch: WorkedBatch) -> tuple[ScaleSet, ...]:
 
 
 def _label_lists(batch: WorkedBatch, region: Region) -> tuple[ListedVariant, ...]:
-    """Return the list of each variant that is proven, those of the same list together; what only adds a last name follows what it adds to.
+    """Return the list of each variant that is proven, those of the same list together; what only adds names says what to the list above.
 
     Where there are many, that of the plainest, to which the student adds what was chosen.
     """
@@ -184,17 +186,28 @@ def _label_lists(batch: WorkedBatch, region: Region) -> tuple[ListedVariant, ...
     for variant in variants:
         lists.setdefault(ingredient_text(variant.ingredients, region), []).append(variant)
     shown: list[ListedVariant] = []
-    for text in sorted(lists, key=lambda text: (_without_last(text, lists), text)):
-        base, last = _without_last(text, lists), text.rpartition(LAST)[2]
-        said = text if base == text else say("the same, and {name} last", name=last)
-        shown.append(ListedVariant(sentence(names_of(lists[text])), said))
+    whole: list[str] = []
+    for text in sorted(lists, key=lambda text: (text.count(NEXT), text)):
+        names = text.split(NEXT)
+        added = _added_to(whole, names)
+        whole = whole if added else names
+        shown.append(ListedVariant(sentence(names_of(lists[text])), added or text))
     return tuple(shown)
 
 
-def _without_last(text: str, lists: Mapping[str, object]) -> str:
-    """Return the list that another lengthens by one name; the list itself where there is none."""
-    base = text.rpartition(LAST)[0]
-    return base if base in lists else text
+def _added_to(whole: list[str], names: list[str]) -> str:
+    """Say what a list adds to another, before one of its names, at its end, or both; empty where it is no such list."""
+    place = next((place for place, (one, other) in enumerate(zip(whole, names, strict=False)) if one != other), len(whole))
+    for last in (0, 1):
+        rest, end = len(names) - last, place + len(names) - len(whole) - last
+        if whole and end > place and [*names[:place], *names[end:rest]] == whole:
+            added = listed(names[place:end])
+            if place == len(whole):
+                return say("the same, and {name} last", name=added)
+            if not last:
+                return say("the same, with {name} before {next}", name=added, next=whole[place])
+            return say("the same, with {name} before {next}, and {last} last", name=added, next=whole[place], last=names[-1])
+    return ""
 
 
 def _label_allergens(batch: WorkedBatch) -> str:

@@ -27,7 +27,7 @@ def ph_words(batch: WorkedBatch, *, at_home: bool = False) -> str:
     tests = say("Try a strip on a sample.")
     if batch.product.made_with_lye:
         tests = say("Try a strip on a sample (a soap as 1 part in 99 parts of distilled water).")
-    works = " ".join(_works(name, window) for name, window in windows)
+    works = _its(windows[0][1]) if at_home and len(windows) == 1 else " ".join(_works(name, window) for name, window in windows)
     outside = say("Outside of that the product spoils unseen: do not use it.") if windows else ""
     return " ".join(part for part in (said, works, tests, outside) if part)
 
@@ -46,6 +46,13 @@ def _windows(batch: WorkedBatch) -> Iterator[tuple[str, Figure]]:
 def _ends(low: Fraction, high: Fraction) -> str:
     ends = [shortest(end, 2) for end in (low, high)]
     return ends[0] if ends[0] == ends[1] else say("{low} to {high}", low=ends[0], high=ends[1])
+
+
+def _its(window: Figure) -> str:
+    basis, ph = BASES.get(window.known), _ends(window.low, window.highest)
+    if basis:
+        return say("Its preservative works at pH {ph} ({basis}).", ph=ph, basis=say(basis))
+    return say("Its preservative works at pH {ph}.", ph=ph)
 
 
 def _works(name: str, window: Figure) -> str:

@@ -99,7 +99,8 @@ class TakeHomeView:
     the region for scents where people add theirs to the list by hand, empty elsewhere. `cost` is what the batch costs, empty unless the
     studio asks for it. `letters_of_others` say which parts of the class are not on it. `parts` are those of the flow, those
     under the same cautions together; `runs_on` says whether one may run on over a page where that saves one. `times` say how long it takes,
-    `cured` when soap is ready, which is the last of them. `mark_html` is the drawing of the recipe.
+    `cured` when soap is ready, which is the last of them. `weighs_water` says whether
+    water is among what is weighed. `mark_html` is the drawing of the recipe.
     """
 
     frame: Frame
@@ -115,6 +116,7 @@ class TakeHomeView:
     scales: tuple[ScaleSet, ...]
     tools: tuple[ToolView, ...]
     table: HomeTable
+    weighs_water: bool
     choices: tuple[ChoiceView, ...]
     lye: LyeView | None
     purities: tuple[str, ...]

@@ -113,8 +113,8 @@ def _time_words_fit(who: Who, words: list[str], heading: Heading, findings: list
         elif _DAYS_LATER.fullmatch(word) and who is not Who.AFTER:
             wrong = "Only what the staff do after the class can be done days later."
             remedy = f'Write "after" for who does it, or leave "{word}" out.'
-        elif word.casefold() == _COOLED and who in (Who.AHEAD, Who.WAITING, Who.AFTER):
-            wrong, remedy = "Only a part of the class can begin with everything cooled.", f'Leave "{word}" out.'
+        elif word.casefold() == _COOLED and who in (Who.WAITING, Who.AFTER):
+            wrong, remedy = "Only a part of the class, or ahead of it, can begin with everything cooled.", f'Leave "{word}" out.'
         elif word.casefold() == _NO_RAW_SOAP and who not in (Who.STUDENTS, Who.TOGETHER):
             wrong, remedy = "Only of what students do it has to be said that they meet no raw soap.", f'Leave "{word}" out.'
         elif _GROUP.fullmatch(word) and who is not Who.STUDENTS:
