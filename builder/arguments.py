@@ -110,7 +110,7 @@ def _start(commands: Any) -> None:
     parser.add_argument("folder", type=Path, metavar="FOLDER", help="a new or an empty folder")
     parser.add_argument("--plain", action="store_true", help="ask nothing, and write what has to be put in by you")
     parser.add_argument("--name", metavar="NAME", help="the name on your door")
-    parser.add_argument("--region", metavar="REGION", help="whose rules hold: US, EU, UK or Canada")
+    parser.add_argument("--region", metavar="REGION", help="whose rules hold; without it, it is asked for, with all that are known")
     parser.add_argument("--address", metavar="LINES", help="the postal address, its lines parted by semicolons")
     parser.add_argument("--email", metavar="ADDRESS", help="how people reach you")
     parser.add_argument("--units", metavar="UNITS", help="in which units people weigh where you are: grams or ounces")

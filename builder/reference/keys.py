@@ -9,7 +9,7 @@ from pydantic.fields import FieldInfo
 
 from builder.read.shapes.shape import Shape
 from builder.reference.descriptions import about_field, about_shape
-from builder.reference.value_words import shapes_in, value_words
+from builder.reference.value_words import example_of, shapes_in, value_words
 
 
 @dataclass(frozen=True)
@@ -51,7 +51,8 @@ def sections_of(*shapes: type[Shape]) -> tuple[Section, ...]:
 
 
 def _key(shape: type[Shape], name: str, field: FieldInfo) -> Key:
-    example = f"{field.alias}: {field.examples[0]}" if field.examples else ""
+    shown = example_of(field) if field.examples or field.is_required() else ""
+    example = f"{field.alias}: {shown}" if shown else ""
     return Key(str(field.alias), value_words(field), field.is_required(), about_field(shape, name), example, _plain(field.default))
 
 

@@ -4,12 +4,14 @@ from collections.abc import Iterator
 from datetime import datetime
 from enum import Enum
 from fractions import Fraction
+from functools import cache
 from inspect import isclass
 from types import UnionType
 from typing import Any, Union, get_args, get_origin
 
 from pydantic.fields import FieldInfo
 
+from builder.library import CONTENT
 from builder.model.dates.studio_class import HomeSize
 from builder.model.finding import Acceptance
 from builder.model.keeping.durability import Durability
@@ -21,8 +23,10 @@ from builder.model.recipe.recipe import StatedPurity
 from builder.read.label.share_ranges import parse_share_range
 from builder.read.shapes.fields import parser_of
 from builder.read.shapes.shape import Shape
+from builder.read.text.text_files import TextFolder
 from builder.read.values import amounts, numbers, values
 from builder.read.values.kinds import Kind
+from builder.read.yaml.placed_yaml import read_yaml_file
 
 _LASTS = "a length of time in words"
 _BY_TYPE: dict[Any, str] = {
@@ -56,7 +60,6 @@ _BY_PARSER: dict[Any, str] = {
     values.parse_cancelled: "yes, no, or the reason",
     values.parse_words_of_keeping: _LASTS,
     values.parse_words_of_cure: _LASTS,
-    values.find_region: "a region",
     values.find_oil: "the name of an oil",
     amounts.parse_division: Kind.WEIGHT,
     parse_share_range: "a percentage or a range of percentages",
@@ -69,6 +72,18 @@ _KEYS = "keys of its own"
 def value_words(field: FieldInfo) -> str:
     """Return in words what may stand after a key."""
     return _words(field.annotation, tuple(field.metadata))
+
+
+def example_of(field: FieldInfo) -> str:
+    """Return what may stand after a key, as an example: as the shape has it, else the first of the words that may; empty without either."""
+    one, is_one_of, words = value_words(field).partition("one of: ")
+    return str(field.examples[0]) if field.examples else words.partition(",")[0] if is_one_of and not one else ""
+
+
+@cache
+def _regions() -> tuple[str, ...]:
+    placed = read_yaml_file(TextFolder(CONTENT, [], "content/"), "regions.yaml")
+    return tuple(placed.places()) if placed else ()
 
 
 def shapes_in(annotation: Any) -> Iterator[type[Shape]]:
@@ -90,6 +105,8 @@ def _words(annotation: Any, metadata: tuple[Any, ...] = ()) -> str:
     parser = next((parser for one in metadata if (parser := parser_of(one))), None)
     if words := getattr(parser, "words", ()):
         return f"one of: {', '.join(words)}"
+    if parser is values.find_region:
+        return f"one of: {', '.join(_regions())}"
     if parser in _BY_PARSER:
         return _BY_PARSER[parser]
     if origin is tuple:

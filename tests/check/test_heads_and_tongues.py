@@ -8,7 +8,7 @@ from builder.check.roster.roster_columns import meant_for_ours
 from builder.check.teaching.statements import statements_of
 from builder.model.label.language import Translation
 from builder.model.place import Name
-from builder.model.roster.roster import Roster, RosterRow
+from builder.model.roster.roster import About, Roster, RosterRow
 from tests.check.test_at_the_edge import mixed
 from tests.reckon.test_guests import STUDIO
 
@@ -28,7 +28,7 @@ from tests.reckon.test_guests import STUDIO
 def test_a_head_is_meant_for_what_it_says(head: str, about_people: tuple[str, ...], meant: tuple[str, ...]) -> None:
     column = Name(head)
     row = RosterRow(Name("A"), None, None, "", {column.key: Name("yes")})
-    assert meant_for_ours(column, Roster((column,), (row,), about_people=about_people), [], STUDIO.ingredients) == meant
+    assert meant_for_ours(column, Roster((column,), (row,), about_people=tuple(map(About, about_people))), [], STUDIO.ingredients) == meant
 
 
 def test_what_a_label_tells_in_english_is_judged_in_whatever_language_a_recipe_is_written() -> None:

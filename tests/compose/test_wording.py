@@ -88,10 +88,6 @@ def test_lists_in_a_sentence() -> None:
     assert [wording.listed(["a", "b", "c"][:count]) for count in range(4)] == ["", "a", "a and b", "a, b and c"]
 
 
-def test_a_rule_without_words_prints_its_key() -> None:
-    assert wording.rule_words("a rule nobody knows") == "a rule nobody knows"
-
-
 def test_a_number_and_its_unit_stay_together_in_written_text() -> None:
     assert wording.keep_together("<p>Cool to 40 °C for 5 min, 3 jars.</p>") == f"<p>Cool to 40{NBSP}°C for 5{NBSP}min, 3 jars.</p>"
     assert wording.keep_together("4 fl oz bottle, 8 flat tins") == f"4{NBSP}fl{NBSP}oz bottle, 8 flat tins"

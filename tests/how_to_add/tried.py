@@ -21,6 +21,7 @@ from builder.fonts.typefaces import typefaces_of_labels
 from builder.library import CONTENT, LAYOUTS
 from builder.model.label.type_height import Statement, rules_for
 from builder.model.recipe.worked_batch import WorkedBatch
+from builder.model.recipe.working import Rule
 from builder.model.studio import Studio
 from builder.model.supplies.shopping import Period
 from builder.model.teaching.class_plan import ClassPlan
@@ -155,7 +156,7 @@ def test_a_key_is_read() -> None:
 
 
 def test_a_sum_is_told_and_stands_in_the_json() -> None:
-    assert rule_words("moon sum") == "the batch twice"
+    assert rule_words(Rule("moon sum")) == "the batch twice"
     assert "moon sum" in json.dumps(batch_json(bar_of(studio_with()), (), "plain-bar"))
     sums = find_page("sums")
     assert sums and "**Moon sum**: the batch twice." in sums.text

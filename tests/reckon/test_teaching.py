@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.dates.studio_class import BatchFor, Format, StudioClass
+from builder.model.dates.studio_class import BatchFor, Format, Goal, StudioClass
 from builder.model.finding import Finding
 from builder.model.recipe.quantity import NO_MASS
 from builder.model.teaching.class_plan import ClassPlan
@@ -96,7 +96,7 @@ def test_advice_fits_the_class(key: str, speaks_for: str) -> None:
 def test_who_wants_every_minute_by_hand_is_pointed_to_a_ready_made_base(key: str) -> None:
     # Common practice, no source. Where a base is used already, or nothing is hot or caustic, it is not said.
     for studio_class, said in ((EXAMPLE.classes[key], True), (EXAMPLE.classes["melt-and-pour-soap"], False)):
-        advice = reckon_class(EXAMPLE, replace(studio_class, goal="fun"))[0].teaching.advice
+        advice = reckon_class(EXAMPLE, replace(studio_class, goal=Goal.FUN))[0].teaching.advice
         assert ("every minute by hand" in {one.key for one in advice}) is said
 
 
@@ -107,7 +107,7 @@ def test_lye_in_groups_is_for_pairs(group_size: int, *, said: bool) -> None:
 
 
 def test_every_piece_of_advice_is_used_and_has_a_source() -> None:
-    classes = [*EXAMPLE.classes.values(), replace(EXAMPLE.classes["first-cold-process-bar"], goal="fun")]
+    classes = [*EXAMPLE.classes.values(), replace(EXAMPLE.classes["first-cold-process-bar"], goal=Goal.FUN)]
     used = {advice.key for one in classes for advice in reckon_class(EXAMPLE, one)[0].teaching.advice}
     assert used == set(EXAMPLE.format_advice)
     assert all(advice.source.title and advice.because for advice in EXAMPLE.format_advice.values())

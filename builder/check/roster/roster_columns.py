@@ -12,7 +12,7 @@ from builder.model.place import Name
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.recipe import Choice, Recipe
 from builder.model.roster.allergy import AllergyWords, Says
-from builder.model.roster.roster import PEOPLE, Roster, options_meant
+from builder.model.roster.roster import About, Roster, options_meant
 from builder.words.fold import fold
 from builder.words.listed import listed
 
@@ -46,15 +46,15 @@ def meant_for_ours(column: Name, roster: Roster, recipes: Sequence[Recipe], card
     What the roster has under its own head is not meant once more, but for allergies.
     """
     if _HEALTH.search(column.text.casefold()):
-        return ("allergies",)
-    there = {*roster.about_people, *(other.key for other in roster.columns if other is not column)} - {"allergies"}
+        return (About.ALLERGIES,)
+    there = {*roster.about_people, *(other.key for other in roster.columns if other is not column)} - {About.ALLERGIES}
     of_choices = _choice_columns(recipes)
-    names = [name for name in (*PEOPLE, *(name for name, _ in of_choices)) if fold(name) not in there]
+    names = [name for name in (*About, *(name for name, _ in of_choices)) if fold(name) not in there]
     found = [name for name in names if _is_near(column.key, fold(name))]
-    if "age" in names and _AGE.search(column.key):
-        found.append("age")
-    if "waiting" in names and column.key.startswith("wait"):
-        found.append("waiting")
+    if About.AGE in names and _AGE.search(column.key):
+        found.append(About.AGE)
+    if About.WAITING in names and column.key.startswith("wait"):
+        found.append(About.WAITING)
     cells = [row.choices[column.key] for row in roster.rows]
     found += [name for name, choice in of_choices if name in names and any(_names_an_option(cell, choice, cards) for cell in cells)]
     return tuple(dict.fromkeys(found))
@@ -81,9 +81,9 @@ def tells_of_allergies(column: Name, roster: Roster, known: Sequence[AllergyWord
 
 def is_unknown(column: Name, meant: Sequence[str], recipes: Sequence[Recipe]) -> tuple[str, str]:
     """Return what is wrong with a column that may be one of ours, told by its head alone."""
-    known = [*PEOPLE, *(name for name, _ in _choice_columns(recipes))]
+    known = [*About, *(name for name, _ in _choice_columns(recipes))]
     wrong = f'"{column}" is neither a column about people nor a choice of what this class makes, and may be meant for one.'
-    if "allergies" in meant:
+    if About.ALLERGIES in meant:
         remedy = (
             "What people write of their health goes into `allergies`, where it is compared; call this column so, or move what it tells."
         )
@@ -103,7 +103,7 @@ def are_passed_over(columns: Sequence[Name], roster: Roster) -> tuple[str, str]:
     """Return what is wrong with all columns of which nothing makes use: once, with their heads and nothing else of them."""
     names = listed([f'"{column}"' for column in columns])
     wrong = f"Nothing here makes use of {names}; what stands there is printed nowhere, and compared with nothing."
-    there = "" if "allergies" in roster.about_people else " No column is called `allergies`: if one of these is about that, call it so."
+    there = "" if About.ALLERGIES in roster.about_people else " No column is called `allergies`: if one of these is about that, call it so."
     return wrong, f"Take such columns out before you keep the file: what is not there cannot get lost. Or accept this with a reason.{there}"
 
 

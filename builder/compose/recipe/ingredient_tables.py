@@ -18,7 +18,7 @@ from builder.compose.recipe.wording import (
     whole_minutes,
 )
 from builder.compose.views.ingredient_table import IngredientRow, IngredientTable, PhaseTable
-from builder.model.recipe.column import Role, Weighed
+from builder.model.recipe.column import LYE_PHASE, Role, Weighed
 from builder.model.recipe.quantity import sum_masses
 from builder.model.recipe.recipe import Phase
 from builder.model.recipe.worked_batch import WorkedBatch
@@ -102,7 +102,7 @@ def row_name(weighing: Weighed) -> str:
     """Name what is weighed; a liquid for the lye, as what it is there for."""
     line = weighing.line
     name = sentence(say(str(line.name)))
-    return say("{liquid} for the lye", liquid=name) if line.role is Role.LYE_WATER and line.phase == "lye" else name
+    return say("{liquid} for the lye", liquid=name) if line.role is Role.LYE_WATER and line.phase == LYE_PHASE else name
 
 
 def _treatment(phase: Phase | None) -> str:

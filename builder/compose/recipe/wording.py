@@ -14,6 +14,7 @@ from math import ceil, floor
 from builder.compose.punctuation import decimals_spoken
 from builder.model.recipe.column import Weighed
 from builder.model.recipe.quantity import Duration, Mass, Temperature, Volume, WeighingUnit, sum_masses
+from builder.model.recipe.working import Rule
 from builder.model.studio import Scale
 from builder.units import grams_in, millilitres_in
 from builder.words.glued import glued
@@ -28,52 +29,54 @@ MINUS = "\u2212"
 _OF_FAT = message("weight multiplied by saponification value, divided by 1000 and by the molar mass of potassium hydroxide")
 _OF_ACID = message("weight multiplied by assay and by the protons that take lye, divided by molar mass")
 RULES = {
-    "share of total": message("the ingredient's part divided by all the parts"),
-    "rest of total": message("100% less what the other ingredients take"),
-    "share of oils": message("percent of the weight of the oils, as the recipe states it"),
-    "parts": message("parts by weight, as the recipe states them"),
-    "weights": message("the weight that the recipe states"),
-    "volume through density": message("volume multiplied by density"),
-    "drops through drop mass": message("drops multiplied by the measured mass of one drop"),
-    "fat equivalents": _OF_FAT,
-    "acid equivalents": _OF_ACID,
-    "fat equivalents as weighed": _OF_FAT,
-    "acid equivalents as weighed": _OF_ACID,
-    "alkali equivalents as weighed": message("weight multiplied by the share that is hydroxide, divided by molar mass"),
-    "alkali equivalents needed": message("equivalents of fat less the superfat, plus equivalents of acid"),
-    "alkali weight": message("equivalents multiplied by molar mass, divided by purity"),
-    "water by concentration": message("lye multiplied by (1 less the concentration), divided by the concentration"),
-    "water by ratio": message("lye multiplied by the parts of water for each part of lye"),
-    "water by percent of oils": message("weight of the oils multiplied by the percent"),
-    "weight with the oils": message(
+    Rule.SHARE_OF_TOTAL: message("the ingredient's part divided by all the parts"),
+    Rule.REST_OF_TOTAL: message("100% less what the other ingredients take"),
+    Rule.SHARE_OF_OILS: message("percent of the weight of the oils, as the recipe states it"),
+    Rule.PARTS: message("parts by weight, as the recipe states them"),
+    Rule.WEIGHTS: message("the weight that the recipe states"),
+    Rule.VOLUME_THROUGH_DENSITY: message("volume multiplied by density"),
+    Rule.DROPS_THROUGH_DROP_MASS: message("drops multiplied by the measured mass of one drop"),
+    Rule.FAT_EQUIVALENTS: _OF_FAT,
+    Rule.ACID_EQUIVALENTS: _OF_ACID,
+    Rule.FAT_EQUIVALENTS_AS_WEIGHED: _OF_FAT,
+    Rule.ACID_EQUIVALENTS_AS_WEIGHED: _OF_ACID,
+    Rule.ALKALI_EQUIVALENTS_AS_WEIGHED: message("weight multiplied by the share that is hydroxide, divided by molar mass"),
+    Rule.ALKALI_EQUIVALENTS_NEEDED: message("equivalents of fat less the superfat, plus equivalents of acid"),
+    Rule.ALKALI_WEIGHT: message("equivalents multiplied by molar mass, divided by purity"),
+    Rule.WATER_BY_CONCENTRATION: message("lye multiplied by (1 less the concentration), divided by the concentration"),
+    Rule.WATER_BY_RATIO: message("lye multiplied by the parts of water for each part of lye"),
+    Rule.WATER_BY_PERCENT_OF_OILS: message("weight of the oils multiplied by the percent"),
+    Rule.WEIGHT_WITH_THE_OILS: message(
         "the weight that the recipe states, multiplied by the oils and divided by those of the recipe as written"
     ),
-    "water in ready-mixed lye": message("hydroxide divided by the strength of the solution, less the solid that it replaces"),
-    "batch for containers": message("containers multiplied by the weight of one"),
-    "batch for people": message("containers multiplied by the weight of one, plus what is shown and what stays in the pot"),
-    "batch for mould": message("volume of the mould multiplied by the measured density"),
-    "batch for total": message("the weight that was asked for"),
-    "batch for oils": message("the oils that were asked for, divided by the share of oils in the batch"),
-    "raised for rounding": message("the batch is a little larger, so that the rounded amounts still fill every container"),
-    "rounded to the scale": message("the nearest whole division of the scale; lye always down"),
-    "superfat as weighed": message("1 less (equivalents of alkali less acid) divided by equivalents of fat, from the amounts as weighed"),
-    "superfat lowest": message("the same, with every figure and every weighing off towards too much lye"),
-    "superfat highest": message("the same, with every figure and every weighing off towards too little lye"),
-    "required HLB of a mixture": message(
+    Rule.WATER_IN_READY_MIXED_LYE: message("hydroxide divided by the strength of the solution, less the solid that it replaces"),
+    Rule.BATCH_FOR_CONTAINERS: message("containers multiplied by the weight of one"),
+    Rule.BATCH_FOR_PEOPLE: message("containers multiplied by the weight of one, plus what is shown and what stays in the pot"),
+    Rule.BATCH_FOR_MOULD: message("volume of the mould multiplied by the measured density"),
+    Rule.BATCH_FOR_TOTAL: message("the weight that was asked for"),
+    Rule.BATCH_FOR_OILS: message("the oils that were asked for, divided by the share of oils in the batch"),
+    Rule.RAISED_FOR_ROUNDING: message("the batch is a little larger, so that the rounded amounts still fill every container"),
+    Rule.ROUNDED_TO_THE_SCALE: message("the nearest whole division of the scale; lye always down"),
+    Rule.SUPERFAT_AS_WEIGHED: message(
+        "1 less (equivalents of alkali less acid) divided by equivalents of fat, from the amounts as weighed"
+    ),
+    Rule.SUPERFAT_LOWEST: message("the same, with every figure and every weighing off towards too much lye"),
+    Rule.SUPERFAT_HIGHEST: message("the same, with every figure and every weighing off towards too little lye"),
+    Rule.REQUIRED_HLB_OF_A_MIXTURE: message(
         "each oil's share of the oil phase multiplied by the HLB that it requires, added up (oil in water)"
     ),
-    "HLB of a mixture": message("each emulsifier's share of the emulsifiers multiplied by its HLB, added up"),
-    "drop estimated": message("density divided by the fewest drops that a pharmacopoeial dropper makes of a millilitre of water"),
-    "most under a limit": message(
+    Rule.HLB_OF_A_MIXTURE: message("each emulsifier's share of the emulsifiers multiplied by its HLB, added up"),
+    Rule.DROP_ESTIMATED: message("density divided by the fewest drops that a pharmacopoeial dropper makes of a millilitre of water"),
+    Rule.MOST_UNDER_A_LIMIT: message(
         "the room is the limit less what the batch holds, of the fill; less what other choices take, by what 1 g takes"
     ),
-    "portions": message("what is to be filled divided by the weight of one portion, whole portions only"),
+    Rule.PORTIONS: message("what is to be filled divided by the weight of one portion, whole portions only"),
 }
 
 
-def rule_words(rule: str) -> str:
-    """Return the words for the rule of a working; a rule without words prints its key."""
-    return say(RULES.get(rule, rule))
+def rule_words(rule: Rule) -> str:
+    """Return the words for the rule of a working."""
+    return say(RULES[rule])
 
 
 def number(value: Fraction, places: int) -> str:

@@ -18,6 +18,14 @@ from builder.model.roster.allergen_family import AllergenFamily
 from builder.model.teaching.lesson import Lesson
 
 
+class Goal(StrEnum):
+    """What people come for."""
+
+    FUN = "fun"
+    HOME = "learn to make at home"
+    SELL = "learn to sell"
+
+
 class Format(StrEnum):
     """How a class is taught."""
 
@@ -139,7 +147,7 @@ class StudioClass(Placed):
     format: Format
     summary: str
     for_whom: str
-    goal: str
+    goal: Goal
     youngest: int
     length: Duration
     seats: int

@@ -11,6 +11,9 @@ from builder.model.recipe.ingredient import Ingredient, solution_name
 from builder.model.recipe.quantity import Mass, WeighingUnit
 from builder.model.studio import Scale
 
+# The phase of what is in the lye.
+LYE_PHASE = "lye"
+
 
 class Role(StrEnum):
     """What a line is to the sums of a soap."""

@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
+from enum import StrEnum
 
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.place import NOWHERE, Name, Place, Placed
@@ -13,11 +14,21 @@ from builder.words.fold import fold
 from builder.words.reason import is_reason
 
 NO_NAME = Name("", NOWHERE)
-# What somebody calls what they have made, on their labels alone.
-OWN_NAME = "their name for it"
 _KIND_WORDS = frozenset({"essential", "fragrance", "oil", "absolute", "mica", "clay", "powder", "colour", "color"})
-# The columns about people; every other one is a choice.
-PEOPLE = ("name", "date", "age", "allergies", "settled", "waiting", "at home", "design", OWN_NAME)
+
+
+class About(StrEnum):
+    """What a column about people tells of them; every other column is a choice."""
+
+    NAME = "name"
+    DATE = "date"
+    AGE = "age"
+    ALLERGIES = "allergies"
+    SETTLED = "settled"
+    WAITING = "waiting"
+    AT_HOME = "at home"
+    DESIGN = "design"
+    OWN_NAME = "their name for it"  # What somebody calls what they have made, on their labels alone.
 
 
 @dataclass(frozen=True)
@@ -52,13 +63,13 @@ class RosterRow(Placed):
 class Roster:
     """The list of a class: its columns that are not about people, and a row for each person.
 
-    `unread` counts the lines that could not be read; `about_people` are the columns of `PEOPLE` that it has.
+    `unread` counts the lines that could not be read; `about_people` are the columns about people that it has.
     """
 
     columns: tuple[Name, ...]
     rows: tuple[RosterRow, ...]
     unread: int = 0
-    about_people: tuple[str, ...] = ()
+    about_people: tuple[About, ...] = ()
     place: Place = field(default=NOWHERE, compare=False)
 
 

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass, field
 
-from builder.model.dates.studio_class import Format
+from builder.model.dates.studio_class import Format, Goal
 from builder.model.hazard import Hazard
 from builder.model.place import NOWHERE, Place
 from builder.model.recipe.figure import Known, Source
@@ -14,7 +14,7 @@ class FormatAdvice:
     """One piece of advice on formats, for classes to which all of its conditions apply; a condition of None applies to every class.
 
     `hazards` applies where the class brings one of them, `ready_mixed_in_pairs` where lye is ready-mixed and groups are of two at most,
-    `ready_made_base` where a base is finished by each student, `single_portions` where each student has a batch, `goal` by its word.
+    `ready_made_base` where a base is finished by each student, `single_portions` where each student has a batch.
     """
 
     key: str
@@ -27,7 +27,7 @@ class FormatAdvice:
     ready_mixed_in_pairs: bool | None = None
     ready_made_base: bool | None = None
     single_portions: bool | None = None
-    goal: str | None = None
+    goal: Goal | None = None
     place: Place = field(default=NOWHERE, compare=False)
 
 

@@ -6,6 +6,7 @@ allergy has commas and semicolons of its own.
 
 import csv
 
+from builder.model.roster.roster import About
 from builder.read.text.tables import BETWEEN_CELLS
 from builder.words.fold import fold
 
@@ -13,7 +14,7 @@ from builder.words.fold import fold
 def sign_between(head: str) -> str | None:
     """Return the sign that stands between the cells of a table, by the line of its columns; None where no sign makes a column `name`."""
     try:
-        return next((sign for sign in BETWEEN_CELLS if "name" in (fold(cell) for cell in cells_of(head, sign))), None)
+        return next((sign for sign in BETWEEN_CELLS if About.NAME in (fold(cell) for cell in cells_of(head, sign))), None)
     except csv.Error:
         return None
 

@@ -5,7 +5,7 @@ import io
 
 from builder.model.finding import stop
 from builder.model.finding_kind import STOP, FindingKind
-from builder.model.roster.roster import PEOPLE, Roster
+from builder.model.roster.roster import About, Roster
 from builder.model.roster.roster_file import ROSTER_TABLE, ROSTER_WORKBOOK
 from builder.read.notebook.table import NotebookError, Table
 from builder.read.roster.rosters import read_roster
@@ -53,8 +53,8 @@ def _table_of_workbook(studio: TextFolder, name: str) -> Table | None:
 
 def _refuse_what_is_unclear(table: Table) -> None:
     """Raise NotebookError where a line of people is hidden, or a cell about them or a head is unclear."""
-    head, cells = next(((number, cells) for number, cells in table.lines if "name" in map(fold, cells)), (0, ()))
-    about_people = {None, *(at for at, cell in enumerate(cells) if fold(cell) in PEOPLE)}
+    head, cells = next(((number, cells) for number, cells in table.lines if About.NAME in map(fold, cells)), (0, ()))
+    about_people = {None, *(at for at, cell in enumerate(cells) if fold(cell) in tuple(About))}
     problems = dict.fromkeys(one.text for one in table.unclear if one.line == head or (one.line > head and one.column in about_people))
     if problems:
         raise NotebookError(problems)

@@ -12,7 +12,7 @@ from builder.model.finding_kind import ROSTER_COLUMN_UNCLEAR, STOP, FindingKind
 from builder.model.label.design_names import DESIGN_NAMES
 from builder.model.place import Name, Place
 from builder.model.roster.column_twice import column_stands_twice
-from builder.model.roster.roster import OWN_NAME, PEOPLE, Roster, RosterRow
+from builder.model.roster.roster import About, Roster, RosterRow
 from builder.read.makes import Makes
 from builder.read.notebook.table import Unclear
 from builder.read.read_once import read_once
@@ -35,6 +35,7 @@ FINDS = (
 )
 
 OLDEST = 120
+_PEOPLE = frozenset[str](About)
 _FORMULA = ("=", "+", "-", "@")
 _design = word_of(*DESIGN_NAMES)
 
@@ -66,15 +67,15 @@ def read_roster(findings: list[Finding], text: str, file: str, locale: str, uncl
     findings += _rows_wrong(broken, len(columns), sign)
     rows = [row for line in whole if (row := _row(line, columns, locale, findings))]
     unread = written - 1 - len(rows)
-    about_people = tuple(column for column in PEOPLE if column in columns)
-    return Roster(tuple(cell for cell in head.cells if cell.key not in PEOPLE), tuple(rows), unread, about_people, head.place)
+    about_people = tuple(column for column in About if column in columns)
+    return Roster(tuple(cell for cell in head.cells if cell.key not in _PEOPLE), tuple(rows), unread, about_people, head.place)
 
 
 def _columns_are_clear(head: Line, columns: Sequence[str], findings: list[Finding]) -> bool:
-    if "name" not in columns:
+    if About.NAME not in columns:
         findings.append(_no_columns(head.place, [cell.text for cell in head.cells]))
         return False
-    twice = [cell for number, cell in enumerate(head.cells) if cell.key in PEOPLE and cell.key in columns[:number]]
+    twice = [cell for number, cell in enumerate(head.cells) if cell.key in _PEOPLE and cell.key in columns[:number]]
     empty = [cell for cell in head.cells if not cell.text]
     findings += map(column_stands_twice, twice)
     for cell in empty[:1]:
@@ -86,7 +87,7 @@ def _columns_are_clear(head: Line, columns: Sequence[str], findings: list[Findin
 def _no_columns(place: Place, heads: Sequence[str] = ()) -> Finding:
     wrong = "The first line of a roster names its columns, and there is no column `name`."
     remedy = "Begin with a line like: name,date,age,allergies,scent. Commas, semicolons or tabs go between the cells."
-    if len(heads) > 1 and (meant := [f'"{head}"' for head in heads if "name" in fold(head).split()]):
+    if len(heads) > 1 and (meant := [f'"{head}"' for head in heads if About.NAME in fold(head).split()]):
         remedy = f"Call the column `name` that has the name of each person; in this file it may be {listed(meant, 'or')}."
     return stop("roster-column-missing", place, wrong, remedy)
 
@@ -126,19 +127,19 @@ class PersonRow(Row, Makes[RosterRow]):
     allergies: str = column(str)
     settled: str = column(str)
     waiting: bool = column(lambda cell: bool(cell) and parse_yes_or_no(cell))
-    at_home: Name = column(Name, "at home")
+    at_home: Name = column(Name, About.AT_HOME)
     design: str = column(lambda cell: _design(cell) if cell else "")
-    own_name: Name = column(Name, OWN_NAME)
+    own_name: Name = column(Name, About.OWN_NAME)
 
 
 def _row(line: Line, columns: Sequence[str], locale: str, findings: list[Finding]) -> RosterRow | None:
     cells = dict(zip(columns, line.cells, strict=True))
     known = len(findings)
     # What stands in other columns is a choice, and is looked up among those that there are, or it is printed nowhere.
-    for cell in (cell for key, cell in cells.items() if key in PEOPLE and len(cell.text) > 1 and cell.text.startswith(_FORMULA)):
+    for cell in (cell for key, cell in cells.items() if key in _PEOPLE and len(cell.text) > 1 and cell.text.startswith(_FORMULA)):
         wrong = "This cell begins like a formula, which a spreadsheet would work out when it opens this file."
         findings.append(stop("roster-formula", cell.place, wrong, "Write the text without the sign before it."))
-    if not cells["name"].text:
+    if not cells[About.NAME].text:
         wrong = "This row has no name, so that nobody knows whose choices these are."
         findings.append(stop("roster-name-missing", line.place, wrong, "Write the name, or remove the row."))
     marks: dict[Path, Mark] = {(key,): Mark(cell.place, cell.place) for key, cell in cells.items()}
@@ -147,4 +148,4 @@ def _row(line: Line, columns: Sequence[str], locale: str, findings: list[Finding
     row = PersonRow.of(placed, locale, findings)
     if row is None or len(findings) > known:
         return None
-    return row.make(placed, choices={key: cell for key, cell in cells.items() if key not in PEOPLE})
+    return row.make(placed, choices={key: cell for key, cell in cells.items() if key not in _PEOPLE})

@@ -207,8 +207,8 @@ class ProfileShape(Shape, Makes[Profile]):
     """Where classes are held. Without it, pages give your postal address."""
     booking: BookingShape | None = maybe("booking", example="{until: 2 days, includes: All that you use.}")
     """How people book, and on what terms."""
-    region: RegionField = needed("region", "US")
-    """Whose rules labels and limits follow: US, EU, UK or Canada."""
+    region: RegionField = needed("region")
+    """Whose rules labels and limits follow."""
     language: LanguageField = maybe("language", OWN, "English")
     """The language of your pages and sheets, and of what you write, if it is not English: one of which there is a file with every message.
     Labels have the languages of their region, whatever stands here."""

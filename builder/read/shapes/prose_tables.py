@@ -7,7 +7,7 @@ from builder.model.recipe.product import Condition
 from builder.model.teaching.claim import Claim
 from builder.model.teaching.unsafe_step import UnsafeStep
 from builder.read.makes import Makes, becomes
-from builder.read.shapes.fields import OneOrMore, SourceField, Text, Texts, WholeAboveZero, YesOrNo, reads
+from builder.read.shapes.fields import OneOrMore, RegionField, SourceField, Text, Texts, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.placed_data import PlacedData
@@ -21,7 +21,7 @@ class UnsafeStepShape(Shape, Makes[UnsafeStep]):
 
     kind: Kind = needed("kind", "stop")
     """Whether such words stop or are a caution."""
-    kind_in: dict[str, Kind] = maybe("kind in", {}, "{EU: stop}")
+    kind_in: dict[str, Kind] = maybe("kind in", {})
     """The same for a region where it differs."""
     says: Texts = maybe("says", ())
     """The words, as patterns."""
@@ -92,9 +92,9 @@ class ClaimShape(Shape, Makes[Claim]):
 
     says: OneOrMore = needed("says", "[sunscreen]")
     """The words, as patterns."""
-    stops_in: Texts = maybe("stops in", (), "[US, EU]")
+    stops_in: tuple[RegionField, ...] = maybe("stops in", ())
     """The regions in which the law forbids them."""
-    cautions_in: Texts = maybe("cautions in", (), "[Canada]")
+    cautions_in: tuple[RegionField, ...] = maybe("cautions in", ())
     """The regions in which they are doubtful."""
     near: Texts = maybe("near", ())
     """Other words that have to stand near."""

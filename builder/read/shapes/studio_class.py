@@ -5,7 +5,7 @@ from typing import Annotated, Self
 
 from pydantic import model_validator
 
-from builder.model.dates.studio_class import BatchFor, ClassDate, Format, HomeSize, Make, Picture, StudioClass
+from builder.model.dates.studio_class import BatchFor, ClassDate, Format, Goal, HomeSize, Make, Picture, StudioClass
 from builder.model.label.earlier_batch import EarlierBatch
 from builder.model.picture import heard
 from builder.model.place import Name
@@ -170,7 +170,7 @@ class ClassShape(Shape, Makes[StudioClass]):
     """One or two sentences for the catalogue."""
     for_whom: Text = needed("for", "adults, beginners")
     """Whom it is for, in your own words."""
-    goal: Annotated[str, reads(word_of("fun", "learn to make at home", "learn to sell"))] = needed("goal", "learn to make at home")
+    goal: Annotated[Goal, reads(member_of(Goal))] = needed("goal", "learn to make at home")
     """What people come for; advice on the format goes by it."""
     youngest: Whole = needed("youngest", "14")
     """The least age in years. Who has to watch, and which limits hold, goes by it."""

@@ -2,7 +2,7 @@
 
 from typing import Annotated
 
-from builder.model.dates.studio_class import Format
+from builder.model.dates.studio_class import Format, Goal
 from builder.model.drawing import Drawing, ToolDrawing
 from builder.model.finding import Weight
 from builder.model.hazard import Hazard
@@ -129,7 +129,7 @@ class WhenShape(Shape):
     """It applies where each student finishes a ready-made base, or where that is not so."""
     single_portions: YesOrNo | None = maybe("single portions")
     """It applies where each student has a batch, or where that is not so."""
-    goal: Text | None = maybe("goal")
+    goal: Annotated[Goal, reads(member_of(Goal))] | None = maybe("goal")
     """It applies to classes with this goal."""
 
 
