@@ -49,6 +49,30 @@ def set_scope(box: Any, scope: str) -> None:
         mark["A"]["Scope"] = f"/{scope}"
 
 
+def note_what_tags_are_made_of() -> None:
+    """Have each element of the tags know which element of the HTML it was made of (`made_of`). Calling it again changes nothing."""
+    from weasyprint.pdf import tags
+
+    build = tags._build_box_tree
+    if getattr(build, "notes", False):
+        return
+
+    def build_box_tree(box: Any, *others: Any) -> Iterator[Any]:
+        for made in build(box, *others):
+            if not hasattr(made, "made_of"):
+                # What is placed by itself stands in for its box.
+                made.made_of = getattr(box, "_box", box).element
+            yield made
+
+    build_box_tree.notes = True  # type: ignore[attr-defined]
+    tags._build_box_tree = build_box_tree
+
+
+def made_of(tagged: Any) -> Any:
+    """Return the element of the HTML that an element of the tags was made of; None where it was made of none, such as a text in it."""
+    return getattr(tagged, "made_of", None)
+
+
 def keep_lines_whole() -> None:
     """Let no word stand on a line by itself because the space after its text is too much. Calling it again changes nothing."""
     from weasyprint.layout import inline

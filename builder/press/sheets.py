@@ -24,8 +24,9 @@ from builder.press.fitting import overfull
 from builder.press.folder import FolderError
 from builder.press.in_time import TooLongError, at_most
 from builder.press.kept import PressedSheet, style_file, sum_of_file
-from builder.press.private_names import boxes_of, draw_once, keep_lines_whole, set_scope
+from builder.press.private_names import boxes_of, draw_once, keep_lines_whole, note_what_tags_are_made_of, set_scope
 from builder.press.sizes import laid_out
+from builder.press.whole_tags import join_what_goes_on
 
 NOT_SET = "{} cannot be made: a style or a template in layouts/ asks for what the PDF engine cannot do ({})."
 TOO_LONG = "{} cannot be made: with {} the PDF engine works at it for more than {} seconds and comes to no end."
@@ -82,6 +83,7 @@ class Engine:
 
         draw_once()
         keep_lines_whole()
+        note_what_tags_are_made_of()
         self._studio = studio_folder.resolve()
         self._layouts = layout_folders
         self._opened: dict[str, str] = {}
@@ -176,6 +178,7 @@ def _polish(document: Any, pdf: Any) -> None:
         for box in boxes_of(page):
             if box.element_tag == "th":
                 set_scope(box, "Row" if box.element.get("scope") == "row" else "Column")
+    join_what_goes_on(pdf)
     # A sheet of labels printed at 97 % lies beside its cuts.
     viewer = pdf.catalog.setdefault("ViewerPreferences", {})
     viewer["PrintScaling"] = "/None"
