@@ -90,7 +90,7 @@ def _draw_pictures(
 
 def missing_pdf_engine() -> str | None:
     """Return in one line what keeps PDFs from being made on this machine; None where nothing does."""
-    from builder.press.sheets import missing_engine
+    from builder.press.engine.sheets import missing_engine
 
     with TemporaryDirectory(prefix="fonts-") as folder, only_our_fonts(Path(folder)):
         return missing_engine()
@@ -110,7 +110,7 @@ def press_one(document: Document, studio_folder: Path, layout_folders: tuple[Pat
 
 def press_some(documents: Sequence[Document], studio_folder: Path, layout_folders: tuple[Path, ...]) -> list[bytes]:
     """Make a few sheets as PDFs, in their order, and write nothing. Raises OSError where this machine has no PDF engine."""
-    from builder.press.sheets import Engine, missing_engine
+    from builder.press.engine.sheets import Engine, missing_engine
 
     with TemporaryDirectory(prefix="fonts-") as scratch, only_our_fonts(Path(scratch)):
         missing = missing_engine()
@@ -142,9 +142,9 @@ def _press_sheets(
     progress: Callable[[str], None],
     ready: Presses | None,
 ) -> tuple[str | None, tuple[str, ...], int]:
+    from builder.press.engine.sheets import missing_engine, roots_of, system_libraries
     from builder.press.packs import press_packs
     from builder.press.pool import presses
-    from builder.press.sheets import missing_engine, roots_of, system_libraries
 
     if not sheets:
         return None, (), 0

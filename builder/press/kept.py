@@ -148,7 +148,7 @@ def engine_sum(libraries: tuple[str, ...]) -> str:
 def sum_of_code() -> tuple[str, ...]:
     """Return the sums of the files of this stage, of what makes pictures, of what knows the fonts, and of what joins sheets."""
     folders = (Path(one).parent for one in (pictures.__file__, fonts.__file__, __file__))
-    files = (*chain.from_iterable(sorted(folder.glob("*.py")) for folder in folders), Path(joined.__file__))
+    files = (*chain.from_iterable(sorted(folder.rglob("*.py")) for folder in folders), Path(joined.__file__))
     return tuple(map(sum_of_file, files))
 
 

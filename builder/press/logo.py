@@ -16,7 +16,7 @@ def logo_as_photograph(logo: Logo, studio_folder: Path, layout_folders: tuple[Pa
     if file.suffix.lower() != ".svg":
         return clean_picture(file.read_bytes(), file.suffix).data
     from builder.pictures.sheet_page import draw_page_without_paper
-    from builder.press.sheets import Engine, missing_engine
+    from builder.press.engine.sheets import Engine, missing_engine
 
     if missing_engine() is not None:
         return b""

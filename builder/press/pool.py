@@ -21,10 +21,10 @@ from multiprocessing.connection import Connection, wait
 from pathlib import Path
 
 from builder.model.document import Document
+from builder.press.engine.sheets import Engine
 from builder.press.folder import FolderError
 from builder.press.kept import PressedSheet
 from builder.press.pressing import NO_MORE, keep_pressing, of_this_run, process_of
-from builder.press.sheets import Engine
 
 START = "fork" if "fork" in get_all_start_methods() and os.uname().sysname == "Linux" else "spawn"
 FEWEST_FOR_A_PROCESS = 2 if START == "fork" else 16

@@ -20,8 +20,8 @@ from pathlib import Path
 
 from builder.fonts.files import OF_A_RUN
 from builder.model.document import Document
+from builder.press.engine.sheets import Engine
 from builder.press.kept import PressedSheet
-from builder.press.sheets import Engine
 
 # What is lost with so many, or with so many letters, is less than a tenth of the 110 MB that a process takes: the longest sheets of a large
 # studio, which come first, would otherwise all fall to one. A change takes 0.2 s, a fiftieth of what they take.

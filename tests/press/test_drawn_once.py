@@ -12,9 +12,9 @@ from PIL.Image import Image
 from builder.fonts.files import only_our_fonts
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
-from builder.press import sheets
+from builder.press.engine import sheets
+from builder.press.engine.sheets import Engine
 from builder.press.kept import PressedSheet
-from builder.press.sheets import Engine
 
 # Tiles of nine parts with many strokes each, as a studio draws a border of its own.
 TILE = '<svg xmlns="http://www.w3.org/2000/svg" width="90" height="90" viewBox="0 0 90 90"><g fill="none" stroke="#111">{}</g></svg>'

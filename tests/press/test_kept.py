@@ -119,3 +119,10 @@ def test_the_engine_is_known_by_all_that_it_requires() -> None:
     versions = set(kept.versions(*kept.ENGINES))
     assert {one.split()[0] for one in versions} >= {"weasyprint", "pydyf", "fonttools", "tinycss2", "cssselect2"}
     assert kept.engine_sum(("pango 1",)) != kept.engine_sum(("pango 2",))
+
+
+def test_the_engine_is_known_by_all_code_that_presses_wherever_it_lies() -> None:
+    built = Path(kept.__file__).parents[1]
+    modules = [*(file for room in ("press", "pictures", "fonts") for file in (built / room).rglob("*.py")), built / "joined.py"]
+    assert set(kept.sum_of_code()) == {kept.sum_of_file(file) for file in modules}
+    assert any("engine" in file.parts for file in modules)

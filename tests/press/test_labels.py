@@ -29,8 +29,8 @@ from builder.model.label.typeface import MeasuredOn
 from builder.model.recipe.container import Container
 from builder.model.recipe.container_form import ContainerForm
 from builder.model.recipe.quantity import Length
+from builder.press.engine.sheets import Engine
 from builder.press.kept import PressedSheet
-from builder.press.sheets import Engine
 from builder.rules.label.label_places import labels_for
 from builder.rules.label.usual_outside import with_usual_outside
 from tests.compose.conftest import read_edition, write_studio

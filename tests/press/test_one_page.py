@@ -10,7 +10,7 @@ import pytest
 from builder.fonts.files import only_our_fonts
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
-from builder.press.sheets import Engine
+from builder.press.engine.sheets import Engine
 from tests.composing import styles
 
 STYLES, CHECKLIST = styles("bench cards"), styles("check list")

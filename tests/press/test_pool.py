@@ -17,9 +17,9 @@ import pytest
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
 from builder.press import pool, pressing
+from builder.press.engine.sheets import Engine
 from builder.press.folder import FolderError
 from builder.press.kept import PressedSheet
-from builder.press.sheets import Engine
 
 # Four sheets, each of which would keep its process busy for minutes.
 LONG_RUN = """

@@ -19,7 +19,8 @@ from pdfplumber.pdf import PDF
 
 from builder.library import LAYOUTS
 from builder.model.document import CopiedFile, Document, Folder, Origin, Publication
-from builder.press import PressOutcome, pool, press_publication, sheets
+from builder.press import PressOutcome, pool, press_publication
+from builder.press.engine import sheets
 from builder.press.folder import FolderError
 from tests.making import Number, sure
 

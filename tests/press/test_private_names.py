@@ -8,7 +8,15 @@ from weasyprint import HTML
 from weasyprint.document import Document
 
 from builder import press
-from builder.press.private_names import boxes_of, in_columns, keep_lines_whole, room_below, set_scope
+from builder.press.engine.private_names import (
+    boxes_of,
+    in_columns,
+    keep_lines_whole,
+    made_of,
+    note_what_tags_are_made_of,
+    room_below,
+    set_scope,
+)
 
 TABLE = """<html lang="en"><head><title>A</title></head><body><h1>A</h1><p style="position: absolute">Placed</p>
 <table><tr><th scope="col">Oil</th><th scope="col">Grams</th></tr><tr><th scope="row">Olive</th><td>12</td></tr></table></body></html>"""
@@ -65,8 +73,20 @@ def test_no_word_stands_on_a_line_by_itself_before_a_number_that_does_not_fit() 
         assert " " in texts[0].text, width
 
 
-@pytest.mark.parametrize("name", ["split_first_line", "_page_box", "is_column", ".mark[", '"mark"'])
+def test_each_element_of_the_tags_knows_what_it_was_made_of() -> None:
+    note_what_tags_are_made_of()
+    told: dict[str, str] = {}
+
+    def finish(_: Document, pdf: PDF) -> None:
+        for one in (each for each in pdf.objects if made_of(each) is not None):
+            told.setdefault(one["S"], made_of(one).tag)
+
+    HTML(string=TABLE).write_pdf(pdf_variant="pdf/ua-1", finisher=finish)
+    assert told == {"/H1": "h1", "/P": "p", "/Table": "table", "/TBody": "tbody", "/TR": "tr", "/TH": "th", "/TD": "td"}
+
+
+@pytest.mark.parametrize("name", ["split_first_line", "_page_box", "is_column", "_build_box_tree", ".mark[", '"mark"'])
 def test_no_other_module_writes_them(name: str) -> None:
-    modules = sorted(Path(press.__file__).parent.glob("*.py"))
+    modules = sorted(Path(press.__file__).parent.rglob("*.py"))
     found = {module.name for module in modules if name in module.read_text(encoding="utf-8")}
     assert found <= {"private_names.py"}

@@ -6,7 +6,7 @@ from xml.etree import ElementTree
 
 import pytest
 
-from builder.press.sizes import laid_out
+from builder.press.engine.sizes import laid_out
 
 NAMES = ["large", "middle", "small", "smallest"]
 

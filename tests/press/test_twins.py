@@ -9,7 +9,8 @@ import pytest
 
 from builder.library import LAYOUTS
 from builder.model.document import CopiedFile, Document, Folder, Joined, Publication
-from builder.press import press_publication, sheets
+from builder.press import press_publication
+from builder.press.engine import sheets
 
 STYLES = ("tokens.css", "paper.css", "labels.css")
 DRAWING = '<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"/>'

@@ -15,7 +15,7 @@ import pytest
 from builder.fonts.files import only_our_fonts
 from builder.library import LAYOUTS
 from builder.model.document import Document, Folder
-from builder.press.sheets import Engine
+from builder.press.engine.sheets import Engine
 
 ROWS = "".join(f'<tr><th scope="row">Oil {number}</th><td>{number} g</td></tr>' for number in range(40))
 STEPS = "".join(f'<li>Step {number}, see <a href="#last">the last</a>.</li>' for number in range(40))

@@ -13,7 +13,7 @@ from typing import Any
 
 from pydyf import Array, Dictionary
 
-from builder.press.private_names import made_of
+from builder.press.engine.private_names import made_of
 
 # What a table repeats on each page, and whether the first or the last of them stays.
 REPEATED = {"/THead": "first", "/TFoot": "last"}

@@ -1,7 +1,8 @@
-"""HTML to PDF. The only module that knows the PDF library, which it imports late: a machine may lack it.
+"""HTML to PDF. The PDF library is imported late: a machine may lack it.
 
-Every sheet is a tagged PDF/UA-1 file. The library writes no scope on header cells and no print flag on links; a finisher adds both. It
-needs names of the library that are private (`private_names`), which is why its next major version is shut out in pyproject.toml.
+Every sheet is a tagged PDF/UA-1 file. The library writes no scope on header cells and no print flag on links, and tags what goes on on the
+next page anew there; a finisher mends all three. That needs names of the library that are private (`private_names`), which is why its next
+major version is shut out in pyproject.toml.
 """
 
 from __future__ import annotations
@@ -20,13 +21,13 @@ from builder.fonts.files import font_faces, font_folders
 from builder.model.document import Document
 from builder.model.label.own_font import FONT_ENDINGS
 from builder.pictures import clean_picture
-from builder.press.fitting import overfull
+from builder.press.engine.fitting import overfull
+from builder.press.engine.private_names import boxes_of, draw_once, keep_lines_whole, note_what_tags_are_made_of, set_scope
+from builder.press.engine.sizes import laid_out
+from builder.press.engine.whole_tags import join_what_goes_on
 from builder.press.folder import FolderError
 from builder.press.in_time import TooLongError, at_most
 from builder.press.kept import PressedSheet, style_file, sum_of_file
-from builder.press.private_names import boxes_of, draw_once, keep_lines_whole, note_what_tags_are_made_of, set_scope
-from builder.press.sizes import laid_out
-from builder.press.whole_tags import join_what_goes_on
 
 NOT_SET = "{} cannot be made: a style or a template in layouts/ asks for what the PDF engine cannot do ({})."
 TOO_LONG = "{} cannot be made: with {} the PDF engine works at it for more than {} seconds and comes to no end."

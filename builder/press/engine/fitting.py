@@ -11,7 +11,7 @@ over. Why: an amount that is missing is worse than a second page.
 
 from typing import Any
 
-from builder.press.private_names import boxes_of
+from builder.press.engine.private_names import boxes_of
 
 TOLERANCE = 0.01
 

@@ -1,8 +1,9 @@
 """The names of the PDF library that are not public and that this stage rests on.
 
-They are five: `_page_box`, the boxes of a page as they were laid out, its text before its margins; `is_column`, what a box of several
-columns is made of; `mark`, what a box has become in the tags of the PDF; `split_first_line`, what breaks a text into lines; and
-`SVGImage.draw`, with its tree and `add_group` and `draw_x_object` of its streams. No other module writes them;
+They are six: `_page_box`, the boxes of a page as they were laid out, its text before its margins; `is_column`, what a box of several
+columns is made of; `mark`, what a cell has become in the tags of the PDF; `_build_box_tree`, what makes the tags of a box;
+`split_first_line`, what breaks a text into lines; and `SVGImage.draw`, with its tree and `add_group` and `draw_x_object` of its streams.
+No other module writes them;
 `tests/press/test_private_names.py` and `test_drawn_once.py` tell when a version of the library has them otherwise.
 
 Decided: a text that fits a line but for the space at its end is kept whole, in place of the library's own break. Why: where a number in

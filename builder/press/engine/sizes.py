@@ -15,8 +15,8 @@ from contextlib import contextmanager
 from math import ceil
 from typing import Any, Protocol
 
-from builder.press.fitting import most_pages, piece_runs_on, pieces_for_a_page
-from builder.press.private_names import in_columns, room_below
+from builder.press.engine.fitting import most_pages, piece_runs_on, pieces_for_a_page
+from builder.press.engine.private_names import in_columns, room_below
 
 # What a text takes in another size is known this closely by what it takes in one: more than so much of a page does not fit on it.
 CLEARLY_TOO_MUCH = 1.03
