@@ -11,9 +11,9 @@ from pathlib import Path
 from unittest.mock import patch
 
 from builder.cache import results
-from builder.cache.sums import sum_of_files
 from builder.library import CONTENT
 from builder.read import library
+from builder.sums import sum_of_files
 from builder.tasks import known_runs
 
 _sum_of_run = known_runs._sum

@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 from builder import pipeline
+from builder import sums as files_summed
 from builder.cache import compiled, sums
 from builder.tasks import known_runs
 from tests.findings_studio import SOUND
@@ -29,7 +30,7 @@ def looks(monkeypatch: pytest.MonkeyPatch) -> Iterator[list[Path]]:
         return check(folder, **options)  # type: ignore[arg-type]
 
     monkeypatch.setattr(pipeline, "check", look)
-    monkeypatch.setattr(sums, "_BEGUN", time.time() + 1000)
+    monkeypatch.setattr(files_summed, "_BEGUN", time.time() + 1000)
     sums._sum_of_code.cache_clear()
     sums._sum_of_what_ships.cache_clear()
     with known_runs_are_found():
@@ -140,13 +141,13 @@ def test_what_has_come_out_twice_alike_is_not_published_again(studio: Path, look
 @pytest.mark.usefixtures("looks")
 def test_a_folder_that_is_no_output_is_not_read(studio: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     summed: list[str] = []
-    add_bytes = sums._add_bytes
+    add_bytes = files_summed.add_bytes
 
-    def add(made: sums._Sum, path: str, shown: str, *, loaded: bool = False) -> None:
+    def add(made: files_summed._Sum, path: str, shown: str, *, loaded: bool = False) -> None:
         summed.append(path)
         add_bytes(made, path, shown, loaded=loaded)
 
-    monkeypatch.setattr(sums, "_add_bytes", add)
+    monkeypatch.setattr(sums, "add_bytes", add)
     append(tmp_path / "letters" / "private.txt", "not ours")
     done = run("publish", studio, "--to", tmp_path / "letters", "--today", "2027-01-01")
     assert (done.status, "letters" in done.err) == (3, True)
@@ -171,9 +172,9 @@ def test_what_ships_is_known_by_its_times_once_these_lie_back(tmp_path: Path, mo
         return sums.sum_of_run(("check",), ships=(tmp_path,))
 
     (tmp_path / "oils.yaml").write_text("one", encoding="utf-8")
-    monkeypatch.setattr(sums, "_BEGUN", time.time())
+    monkeypatch.setattr(files_summed, "_BEGUN", time.time())
     assert sum_of_it() is None
-    monkeypatch.setattr(sums, "_BEGUN", time.time() + 1000)
+    monkeypatch.setattr(files_summed, "_BEGUN", time.time() + 1000)
     before = sum_of_it()
     assert before and sum_of_it() == before
     (tmp_path / "oils.yaml").write_text("two", encoding="utf-8")

@@ -14,6 +14,7 @@ from random import Random
 import pytest
 
 from builder import pipeline
+from builder import sums as files_summed
 from builder.cache import compiled, folder, results, sums
 from builder.cache.constants import UnkeptError, dumps, loads
 from builder.compose.label_layout.label_plans import LabelPlan, labels_planned
@@ -42,7 +43,7 @@ def stocked(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
         shutil.copytree(of_this_run, cache / of_this_run.name, ignore=shutil.ignore_patterns(f"{sums.OF_RESULTS}*"))
     with pytest.MonkeyPatch.context() as patch:
         patch.setenv("XDG_CACHE_HOME", str(cache))
-        patch.setattr(sums, "_BEGUN", time.time() + 1000)
+        patch.setattr(files_summed, "_BEGUN", time.time() + 1000)
         patch.setattr(results, "sum_of_run", sums.sum_of_run)
         patch.setattr(results, "_AT_LEAST", -1.0)
         patch.setattr(results, "_WORTH", 0.0)

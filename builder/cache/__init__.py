@@ -6,6 +6,6 @@ looked at each time. Where a system does not tell (Windows), nothing is kept. Wh
 
 from builder.cache.compiled import find, keep
 from builder.cache.made_once import made_once
-from builder.cache.sums import sum_of, sum_of_files, sum_of_run, with_code
+from builder.cache.sums import sum_of, sum_of_run, with_code
 
-__all__ = ["find", "keep", "made_once", "sum_of", "sum_of_files", "sum_of_run", "with_code"]
+__all__ = ["find", "keep", "made_once", "sum_of", "sum_of_run", "with_code"]

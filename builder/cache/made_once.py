@@ -5,7 +5,8 @@ from pathlib import Path
 from typing import TypeVar
 
 from builder.cache.compiled import find, keep
-from builder.cache.sums import sum_of_files, with_code
+from builder.cache.sums import with_code
+from builder.sums import sum_of_files
 
 T = TypeVar("T")
 

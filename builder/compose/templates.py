@@ -8,12 +8,10 @@ its view holds, and say fixed sentences in the language of the run: `say`, `say_
 message is plain text there too; what has tags is given to it by name.
 """
 
-import os
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, fields, is_dataclass, replace
 from functools import partial
-from hashlib import sha256
 from pathlib import Path
 from pickle import PicklingError
 from secrets import token_hex
@@ -27,6 +25,7 @@ from markupsafe import Markup, escape
 
 from builder.compose.tried.sandbox import EndlessError, Sandbox
 from builder.model.remembered import remembered
+from builder.sums import sum_of_files
 from builder.words.say import fill, spoken
 
 OURS = "ours"
@@ -284,19 +283,7 @@ class Templates:
 
 def _sum_of(folders: Sequence[Path]) -> str:
     """Return the sum of all files of some folders; where they cannot all be told (a link may lead anywhere), one that no others have."""
-    made = sha256()
-    try:
-        for folder in folders:
-            for at, below, names in os.walk(folder):
-                if any(Path(at, name).is_symlink() for name in (*below, *names)) or not all(Path(at, name).is_file() for name in names):
-                    return token_hex()
-                for name in sorted(names):
-                    data = Path(at, name).read_bytes()
-                    made.update(f"{len(data)} {at}/{name}\n".encode("utf-8", "surrogateescape") + data)
-                below.sort()
-    except OSError:
-        return token_hex()
-    return made.hexdigest()
+    return " ".join(f"{folder} {sum_of_files(folder) or token_hex()}" for folder in folders if folder.is_dir())
 
 
 def _fault(template: str, line: int, error: Exception) -> TemplateFault:

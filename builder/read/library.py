@@ -6,7 +6,7 @@ Decided: the code that reads is loaded where something has to be read. Why: to l
 from collections.abc import Mapping
 from pathlib import Path
 
-from builder.cache import find, keep, sum_of, sum_of_files, with_code
+from builder.cache import find, keep, sum_of, with_code
 from builder.model.finding import Finding
 from builder.model.label.language import ENGLISH, Language
 from builder.model.remembered import remembered
@@ -15,6 +15,7 @@ from builder.read.drawn_on import DrawnOn, Shipped
 from builder.read.known import Known
 from builder.read.read_once import read_once
 from builder.read.text.text_files import TextFolder
+from builder.sums import sum_of_files
 
 _SHELF = "shelf"
 Passages = Mapping[str, tuple[Block, ...]]

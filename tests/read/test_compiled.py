@@ -18,6 +18,7 @@ from pathlib import Path
 import pytest
 from _pytest.mark.structures import ParameterSet
 
+from builder import sums as files_summed
 from builder.cache import compiled, find, folder, keep, sum_of, sums
 from builder.library import CONTENT
 from builder.model.remembered import forget
@@ -49,7 +50,7 @@ def reads(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[list[Path
 
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "cache"))
     monkeypatch.setattr(library, "_read_shipped", read)
-    monkeypatch.setattr(sums, "_BEGUN", time.time() + 1000)
+    monkeypatch.setattr(files_summed, "_BEGUN", time.time() + 1000)
     another_process()
     yield made
     another_process()
@@ -298,7 +299,7 @@ def a_path_with_a_zero(monkeypatch: pytest.MonkeyPatch) -> None:
 
 
 def code_that_has_just_changed(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(sums, "_BEGUN", (ROOT / "builder" / "units.py").stat().st_ctime)
+    monkeypatch.setattr(files_summed, "_BEGUN", (ROOT / "builder" / "units.py").stat().st_ctime)
 
 
 UNWRITABLE = [no_home, a_full_disk, code_that_has_just_changed]
