@@ -27,6 +27,8 @@ LESSON = "classes/one-lotion/lesson.md"
         ("Add 8 to 9 drops of your lavender.", True),
         ("Add 0.5 % of lavender oil.", False),
         ("Add 0.51 % of lavender oil.", True),
+        # It is less than half a per cent of 113 g, and no figure in per cent.
+        ("Add 0.56 g of lavender oil.", False),
         ("Do not add 9 drops of lavender.", False),
         ("Stir it until it is smooth; then add 8 drops of lavender.", False),
         ("Stir it until it is smooth; then add 9 drops of lavender.", True),

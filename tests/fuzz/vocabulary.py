@@ -75,11 +75,13 @@ STYLES = (
     "p{color:" + "(" * 3_000 + "}", "div " * 300 + "p {color: #111}", "p:not(" * 500 + "a" + ")" * 500 + "{}", "p{color:#111}" * 3_000,
     "p{font-size:1e400px}", "p{color:rgb(NaN NaN NaN)}", "p{opacity:calc(1/0)}", "p{font:0/0 x}", ":is(", "[x=", "a:has(:has(b)) {}",
     "p::before{content:'\\0'}", "\\0", "p{opacity:..5}", "p{margin:-..px}", "p{color:#12}", "p{zoom:0..0}", "p{font-size:9..pt}",
+    "body{columns:9000}", "p{columns:100}",
 )  # fmt: skip
 DRAWINGS = (
     "<g>" * 500 + "</g>" * 500, "<g>", "</svg>", '<use href="#x"/>', '<g id="x"><use href="#x"/></g>', "&a;", "<script/>", "<style>",
     '<path d="M"/>', '<path d="' + "M0 0L1e400 NaN" * 999 + '"/>', '<text>x</text>', "<!-- ", "<![CDATA[", '<rect width="-1"/>',
     '<image href="/etc/passwd"/>', '<image href="http://192.0.2.1/x"/>', '<svg viewBox="0 0 0 0">', '<svg viewBox="NaN" width="1e999">',
+    f'<path d="M0 0{"l1 2" * 400_000}"/>',
 )  # fmt: skip
 NAMES = (
     "Orchard Bar", "x.y", "ünnamed", "con", "a" * 200, "-", "_", "water", "plain-bar", "..x", "a\nb", "a:b", "a\\b", "caf\udce9",

@@ -1,10 +1,12 @@
 """Change functions of `check`, `rules` and `reckon` at random, each in a process of its own, and see whether the tests that run them fail.
 
+    python -m tests.mutants --note
     python -m tests.mutants --many 200 --seed 1 [--of builder/check]
     python -m tests.mutants --of builder/reckon/dose/limits.py:134
 
 Sums and comparisons are drawn three times as often as other changes. The code of the functions is put in place where they are, so that
-nothing is loaded again; constants of modules are left as they are. Which tests try them: `trials.py`.
+nothing is loaded again; constants of modules are left as they are. Which tests try them: `trials.py`. Once it is noted which of them
+reach which line, which takes some minutes, each change is tried by these alone.
 """
 
 import argparse
@@ -26,8 +28,8 @@ import pytest
 
 from builder.check.rule import Rule
 from tests.mutants.changes import Change, changes_of, codes_of
-from tests.mutants.reached import may_reach
-from tests.mutants.trials import ROOT, TESTS, Trials, module_of
+from tests.mutants.reached import ROOMS, ROOT, may_reach, note
+from tests.mutants.trials import TESTS, Trials, fails, module_of
 
 WEIGHT = 3  # of a sum or a comparison; other changes weigh 1
 
@@ -43,11 +45,10 @@ class Place:
 
 def main() -> None:
     ask = argparse.ArgumentParser(prog="python -m tests.mutants", description=__doc__, formatter_class=argparse.RawTextHelpFormatter)
+    ask.add_argument("--note", action="store_true", help="note which tests reach which line, and change nothing")
     ask.add_argument("--many", type=int, default=200)
     ask.add_argument("--seed", type=int, default=1)
-    ask.add_argument(
-        "--of", nargs="+", default=["builder/check", "builder/rules", "builder/reckon"], help="folders, files, or lines of files"
-    )
+    ask.add_argument("--of", nargs="+", default=[str(room.relative_to(ROOT)) for room in ROOMS], help="folders, files, or lines of files")
     options = ask.parse_args()
     asked = [one for name in options.of for one in _asked(*name.split(":"))]
     chosen = _drawn(asked, options.many, options.seed)
@@ -55,7 +56,7 @@ def main() -> None:
     with contextlib.redirect_stdout(io.StringIO()):
         pytest.main(
             ["-n", "0", "-p", "no:cacheprovider", *(str(ROOT / "tests" / name) for name in TESTS)],
-            plugins=[Trials(lambda trials: _try(trials, chosen, out))],
+            plugins=[Trials(lambda trials: note(trials.items, fails) if options.note else _try(trials, chosen, out))],
         )
 
 

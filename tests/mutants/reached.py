@@ -1,10 +1,11 @@
-"""Which tests reach a line: noted where coverage is measured (`bash .ci/covered`), so that a change is tried by these alone.
+"""Which tests reach a line: seen once (`python -m tests.mutants --note`), so that a change is tried by these alone.
 
-A plugin of pytest. What earlier tests have worked out is forgotten before each, so that none of them reaches less than it does alone.
+What earlier tests have worked out is forgotten before each, so that none of them reaches less than it does alone.
 """
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Sequence
 from functools import cache
+from itertools import zip_longest
 from pathlib import Path
 
 import pytest
@@ -12,34 +13,36 @@ from coverage import Coverage, CoverageData
 
 from builder.model.remembered import forget
 
-NOTED = Path(__file__).parents[2] / ".coverage"
+ROOT = Path(__file__).parents[2]
+ROOMS = tuple(ROOT / "builder" / room for room in ("check", "reckon", "rules"))
+NOTED = ROOT / ".coverage_by_test"
 
 
-@pytest.hookimpl(wrapper=True)
-def pytest_runtest_protocol(item: pytest.Item) -> Iterator[None]:
-    """Note what is reached from now on as reached by this test."""
-    forget()
-    coverage = Coverage.current()
-    assert coverage is not None
-    coverage.switch_context(item.nodeid)
-    try:
-        return (yield)
-    finally:
-        coverage.switch_context("")
+def note(tests: Sequence[pytest.Item], fails: Callable[[pytest.Item, pytest.Item | None], bool]) -> None:
+    """Run all tests, one after the other, and note which lines each of them reaches."""
+    coverage = Coverage(data_file=str(NOTED), config_file=False, source=[str(room) for room in ROOMS])
+    coverage.erase()
+    coverage.start()
+    for item, then in zip_longest(tests, tests[1:]):
+        forget()
+        coverage.switch_context(item.nodeid)
+        fails(item, then)
+    coverage.stop()
+    coverage.save()
 
 
 def may_reach(file: Path, first: int, line: int) -> Callable[[str], bool]:
     """Tell of a test, by its name, whether it may reach a line of a function that begins at `first`.
 
-    A line that is nowhere to go on its own is reached with the last one before it. Of what is newer than the notes nothing is known: any
-    test may reach it, as a test that is not in them may reach anything.
+    A line on which nothing begins is reached with the last one before it. Of a file that is newer than the notes nothing is known: any
+    test may reach it, and a test that is not in them may reach anything.
     """
-    data, known = _noted()
     if not NOTED.exists() or file.stat().st_mtime > NOTED.stat().st_mtime:
         return lambda _: True
-    by_line = {at: tests - {""} for at, names in data.contexts_by_lineno(str(file)).items() if (tests := set(names)) - {""}}
-    at = max((one for one in by_line if first <= one <= line), default=0)
-    return lambda test: test in by_line.get(at, ()) or test not in known
+    data, known = _noted()
+    by_line = {at: set(tests) for at, tests in data.contexts_by_lineno(str(file)).items() if first <= at <= line and tests}
+    reached = by_line[max(by_line)] if by_line else set()
+    return lambda test: test in reached or test not in known
 
 
 @cache

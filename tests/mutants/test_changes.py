@@ -4,7 +4,8 @@ import ast
 import importlib
 
 from tests.mutants.changes import changes_of, codes_of
-from tests.mutants.trials import ROOT, module_of
+from tests.mutants.reached import ROOT
+from tests.mutants.trials import module_of
 
 SOURCE = """
 LIMIT = 3

@@ -22,8 +22,8 @@ import pytest
 
 from builder.check.rules import RULES
 from builder.model.remembered import forget
+from tests.mutants.reached import ROOMS, ROOT
 
-ROOT = Path(__file__).parents[2]
 TESTS = ("check", "reckon", "authorities", "model", "rules", "content/test_allergy_words.py", "compose/test_allergy_words.py",
          "compose/test_bought_lye.py", "compose/test_earlier_batch.py", "compose/test_gear.py", "compose/test_label_languages.py",
          "compose/test_label_logo.py", "compose/test_label_positions.py", "compose/test_label_rules.py", "compose/test_label_surfaces.py",
@@ -81,7 +81,7 @@ class Trials:
             change()
             forget()
             begun = time.process_time()
-            return any(_fails(item, then) for item, then in zip_longest(tests, tests[1:]) if time.process_time() - begun < SECONDS)
+            return any(fails(item, then) for item, then in zip_longest(tests, tests[1:]) if time.process_time() - begun < SECONDS)
 
         return _in_its_own_process(tried) is not False
 
@@ -103,8 +103,8 @@ def _text(file: Path) -> str:
 def _importers() -> Mapping[str, set[str]]:
     """Return who imports each module, among the three rooms and the tests."""
     found: dict[str, set[str]] = {}
-    for folder in ("builder/check", "builder/reckon", "builder/rules", "tests"):
-        for file in (ROOT / folder).rglob("*.py"):
+    for folder in (*ROOMS, ROOT / "tests"):
+        for file in folder.rglob("*.py"):
             for one in re.findall(r"^\s*from ((?:builder|tests)\.[\w.]+) import", _text(file), re.MULTILINE):
                 found.setdefault(one, set()).add(module_of(file))
     return found
@@ -121,7 +121,8 @@ def _distances(module: str) -> Mapping[str, int]:
     return found
 
 
-def _fails(item: pytest.Item, then: pytest.Item | None) -> bool:
+def fails(item: pytest.Item, then: pytest.Item | None) -> bool:
+    """Run a test, `then` the next one, and tell whether it fails."""
     before = item.session.testsfailed
     item.config.hook.pytest_runtest_protocol(item=item, nextitem=then)
     return item.session.testsfailed > before

@@ -108,6 +108,14 @@ def test_exactly_one_per_cent_stands_where_the_region_has_it(*, free: bool) -> N
     assert Order(sources, free_at_one=free).may_precede("other", "one") is free
 
 
+# The same where there are too many ways to try each: 1 g of 100 g, and at the end of two blends of eight parts something from nothing on.
+@pytest.mark.parametrize("free", [True, False])
+def test_exactly_one_per_cent_stands_so_of_many_ways_too(*, free: bool) -> None:
+    one, two = (of_one(blend, (*(f"{blend} {n}" for n in range(7)), "last"), "49.5") for blend in ("one", "two"))
+    assert len(one.polytopes) * len(two.polytopes) > MOST_WAYS
+    assert Order([of_one("exactly", ("exactly",), "1"), one, two], free_at_one=free).may_precede("last", "exactly") is free
+
+
 # What a supplier lists below the line of one per cent is less than that, in any order (Regulation (EC) 1223/2009 Art. 19(1)(g)): also in a
 # product that is nothing but this blend.
 @pytest.mark.parametrize("free", [True, False])
