@@ -7,6 +7,7 @@ from builder import pipeline
 from builder.cache.results import results_known
 from builder.compose.label_again import Again, NotOnTheSheetError
 from builder.model.label.label_sheet import LabelSheet
+from builder.press.folder import FolderError
 from builder.refusals import CommandError, NotDoneError, no_such
 from builder.tasks.place import classes_in, studio_and_name
 from builder.tasks.told import A_STOP, only, plan_of, report, status_of, today
@@ -44,6 +45,8 @@ def label(options: argparse.Namespace) -> int:
         return A_STOP
     try:
         paths = pipeline.press_apart([one.document for one in made], folder, options.to)
+    except FolderError as error:
+        raise NotDoneError(str(error)) from None
     except OSError as error:
         raise NotDoneError(f"{error.filename}: {error.strerror}" if error.filename else str(error)) from None
     for one, path in zip(made, paths, strict=True):

@@ -17,6 +17,7 @@ from builder.compose.label_layout.spare import spare_labels
 from builder.compose.publication import editions
 from builder.compose.scopes import LABELS, Labelled
 from builder.library import LAYOUTS
+from builder.press.folder import FolderError
 from tests.compose.conftest import FILES, TODAY, read_edition, write_studio
 from tests.composing import composed
 
@@ -157,6 +158,19 @@ def test_the_command_says_what_it_wrote_or_why_not(
     assert "Loom" not in printed.out
     written = [path.name for path in to.iterdir()] if to.is_dir() else []
     assert written == (["one-lotion--2027-03-06--place-2--plain-lotion.pdf"] if status == 0 else [])
+
+
+def test_a_label_that_the_engine_cannot_make_is_told(
+    sound: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def fail(*_: object) -> None:
+        raise FolderError("one.pdf cannot be made.", "Take out what was written last.")
+
+    monkeypatch.setattr("builder.press.press_one", fail)
+    to = tmp_path / "again"
+    assert cli.main(["label", str(sound), "one-lotion", "--place", "2", "--to", str(to), "--today", "2027-01-02"]) == 2
+    assert "one.pdf cannot be made. Take out what was written last." in capsys.readouterr().err
+    assert not to.exists()
 
 
 def test_labels_that_are_held_back_are_not_made_again(sound: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

@@ -8,11 +8,15 @@ from fractions import Fraction
 
 import pytest
 
+from builder.model.dose.limit import LimitRole, Rules
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.ingredient_kind import IngredientKind
+from builder.reckon.dose.counting import reckon_towards
 from builder.rules.fizz import acid_left
 from tests.check.test_at_the_edge import batch, mixed
 from tests.making import card
+from tests.reckon.test_counting import limit
+from tests.regions import region
 
 
 def acid(name: str = "our acid", **missing: None) -> Ingredient:
@@ -47,3 +51,11 @@ CARBONATE = card("sodium carbonate", molar_mass=100)
 def test_carbonates_take_up_acid_by_mol(percent: dict[str, str], cards: tuple[Ingredient, ...], left: str | None) -> None:
     lines = batch(mixed(**percent), cards=(BICARBONATE, CARBONATE, acid(), acid("other acid"), *cards)).worked.lines
     assert acid_left(lines) == (Fraction(left) if left else None)
+
+
+# Of what its carbonates have taken up there is no acid that lowers the pH of a product, and so nothing of it counts as one.
+@pytest.mark.parametrize(("soda", "counts"), [("9.9", 1), ("10", 0)])
+def test_an_acid_that_is_taken_up_counts_towards_no_limit_for_acids(soda: str, counts: int) -> None:
+    row = limit("our acid", role=LimitRole.ACID, lowest_ph=Fraction("3.5"))
+    one = batch(mixed(our_acid="20", sodium_bicarbonate=soda), cards=(acid(), BICARBONATE)).worked
+    assert len(reckon_towards(one, one.own, {"our acid": acid()}, Rules(region("EU"), (row,)))) == counts

@@ -112,8 +112,9 @@ def find_earlier_weights_amiss(plan: ClassPlan, studio: Studio) -> Iterator[Find
             wrong = f"{name}: its label declares what is in it by volume, so that the weight of the earlier batch stands nowhere."
             yield caution("earlier-weight-doubtful", earlier.place, wrong, "Take out `weighed:`.", about=about)
         elif not LEAST * poured <= weighed <= MOST * poured:
+            said, meant = (plain_number(one, 5) for one in (weighed, poured))
             wrong = (
-                f"{name}: its lightest bar is said to weigh {plain_number(weighed, 5)} g, and {plain_number(poured, 5)} g are poured into "
-                "one. Its label declares that weight, and a weight that is too high misleads whoever gets the bar."
+                f"{name}: its lightest bar is said to weigh {said} g, and {meant} g are poured into one. Its label declares that weight, "
+                "and a weight that is too high misleads whoever gets the bar."
             )
             yield caution("earlier-weight-doubtful", earlier.place, wrong, "Weigh it again, and look at the unit.", about=about)

@@ -99,7 +99,7 @@ def _compared(
         return
     # What sets warms the pot, but never above where it melts again.
     most, fusion = high, constants["heat of fusion of a fat or wax"].highest
-    sets = [(w, melts.highest) for w in hot if (melts := w.line.ingredient.figure("melting point")) and melts.highest > high]
+    sets = [(w, melts.highest) for w in hot if (melts := w.line.ingredient.figure("melting point"))]
     for w, melts_at in sorted(sets, key=lambda one: one[1]):
         heat_of = w.line.ingredient.figure("heat of fusion")
         gain = warmed_by_setting(ends[1], w.mass.grams, heat_of.highest if heat_of else fusion) - high
