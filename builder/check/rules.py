@@ -1,7 +1,6 @@
 """All rules, by topic. Who adds a rule adds it here, and nowhere else."""
 
 from collections.abc import Iterator
-from contextlib import suppress
 from typing import Any, cast
 
 from builder.check.acceptance import find_needless_acceptances, find_unclear_reasons
@@ -127,7 +126,7 @@ from builder.check.teaching.time_does_not_fit import find_times_that_do_not_fit
 from builder.check.teaching.typed_facts import find_typed_facts_that_differ
 from builder.check.teaching.unsafe_steps import find_unsafe_steps
 from builder.check.teaching.who_weighs import find_weighing_unsettled
-from builder.model.recipe.unread import UnreadError
+from builder.model.recipe.unread import as_far_as_read
 
 RULES: tuple[Rule[Any], ...] = (
     # recipe
@@ -286,5 +285,5 @@ def run_apart(needs: Needs[P], *args: P.args, **kwargs: P.kwargs) -> Iterator[Fo
     """Run every rule that needs just this, each until it asks for what cannot be read."""
     for rule in RULES:
         if rule.needs is needs:
-            with suppress(UnreadError, TypeError):  # What is written in C refuses it by its type.
+            with as_far_as_read():
                 yield from cast("Rule[P]", rule)(*args, **kwargs)

@@ -1,4 +1,8 @@
-"""What is added to a studio that has begun: a card, a container, and a date of a class."""
+"""What is added to a studio that has begun: a card, a container, and a date of a class.
+
+Decided: a date is added without `announced:`. Why: people are told of it by the first publication, which keeps that day; the day on which
+it was written down would stand in calendars and feeds as that of the news.
+"""
 
 import re
 from dataclasses import dataclass

@@ -71,7 +71,7 @@ def test_a_revision_has_risen_with_each_change(moves: int, cancelled: str | None
     ],
 )
 def test_each_revision_has_a_day_that_has_come(days: list[int], revision: int, found: list[str]) -> None:
-    on = ClassDate(DAY, revision=revision, announced=tuple(DAY + timedelta(days=one - 60) for one in days))
+    on = ClassDate(DAY, revision=revision, announced=tuple(DAY.date() + timedelta(days=one - 60) for one in days))
     studio = having(replace(LOTION, dates=(on,)))
     assert levels(find_announcements_amiss(studio, DAY.date() - timedelta(days=60))) == found
     # Nothing is said of a date that is past, and calendars have none.

@@ -4,10 +4,14 @@ What the studio is judged by stands in the request for it, "all its problems at 
 """
 
 import copy
+import re
 import tempfile
-from collections.abc import Iterator
+import unicodedata
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from datetime import date
+from decimal import Decimal
+from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
@@ -17,7 +21,7 @@ import yaml
 from builder import check, pipeline
 from builder.cache.constants import dumps, loads
 from builder.model.finding import Finding, Weight
-from builder.model.recipe.unread import UNREAD
+from builder.model.recipe.unread import UNREAD, as_far_as_read
 from builder.tasks.drafts import studio_in
 from tests.published import EXAMPLE
 from tests.test_findings import FINDINGS, lay_out
@@ -107,6 +111,26 @@ def test_what_is_accepted_stays_accepted_beside_what_cannot_be_read() -> None:
 
 def test_what_cannot_be_read_is_the_same_value_in_another_process() -> None:
     assert loads(dumps((UNREAD,), never=(Path,)))[0] is UNREAD  # type: ignore[index]
+
+
+ASKS = (
+    lambda: len(UNREAD), lambda: UNREAD.card.name == "lye", lambda: ", ".join(["x", UNREAD]), lambda: re.search("x", UNREAD),
+    lambda: "x".startswith(UNREAD), lambda: UNREAD in "abc", lambda: Fraction(1) + UNREAD, lambda: Fraction(UNREAD), lambda: TODAY < UNREAD,
+    lambda: round(1.5, UNREAD), lambda: max(1, UNREAD), lambda: f"{UNREAD}", lambda: unicodedata.normalize("NFC", UNREAD),
+    lambda: Path("x") / UNREAD, lambda: {UNREAD}, lambda: "x".replace("x", UNREAD), lambda: Decimal(UNREAD), lambda: [*UNREAD],
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("ask", ASKS)
+def test_whoever_asks_for_what_cannot_be_read_falls_silent(ask: Callable[[], object]) -> None:
+    with as_far_as_read():
+        pytest.fail(f"it is {ask()}")
+
+
+@pytest.mark.parametrize("wrong", [lambda: len(3), lambda: "x" + 3, lambda: max(1, "x"), lambda: ", ".join([1])])  # type: ignore[arg-type, operator, list-item]
+def test_a_mistake_in_a_rule_is_none_of_reading(wrong: Callable[[], object]) -> None:
+    with pytest.raises(TypeError), as_far_as_read():
+        wrong()
 
 
 def test_a_finding_in_whose_words_stands_what_cannot_be_read_is_not_told(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -29,7 +29,7 @@ def find_announcements_amiss(studio: Studio, today: day) -> Iterator[Finding]:
 
 
 def _of_date(date: ClassDate, today: day) -> Iterator[Finding]:
-    days = [one.date() for one in date.announced]
+    days = date.announced
     if any(before > after for before, after in pairwise(days)):
         yield caution(
             "announced-out-of-order",
@@ -61,5 +61,5 @@ def _named(number: int) -> str:
     return "one is named" if number == 1 else f"{number} are named"
 
 
-def _example(days: list[day], wanted: int, today: day) -> str:
+def _example(days: tuple[day, ...], wanted: int, today: day) -> str:
     return f"[{', '.join(str(one) for one in (*days, *[today] * (wanted - len(days))))}]"

@@ -104,7 +104,7 @@ class ClassDate(Placed):
     moved_from: tuple[datetime, ...] = ()
     cancelled: str | None = None
     revision: int = 0
-    announced: tuple[datetime, ...] = ()
+    announced: tuple[date, ...] = ()
     link: str = ""
     labels: EarlierBatch | None = None
 
@@ -125,9 +125,9 @@ class ClassDate(Placed):
 
     def announced_by(self, today: date) -> date | None:
         """Return the day on which people were told of it as it is now; None where the file does not say, or names a day to come."""
-        if len(self.announced) <= self.revision or self.announced[-1].date() > today:
+        if len(self.announced) <= self.revision or self.announced[-1] > today:
             return None
-        return self.announced[-1].date()
+        return self.announced[-1]
 
 
 @dataclass(frozen=True)

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from datetime import date
 from enum import StrEnum
 
 from builder.model.place import Placed
@@ -38,7 +39,7 @@ class CautionText(Placed):
     what: str
     avoid: tuple[str, ...]
     if_it_happens: tuple[str, ...]
-    reviewed: str
+    reviewed: date
     gear: tuple[str, ...] = ()
     in_brief: str = ""
     again: str = ""

@@ -1,7 +1,7 @@
 """The types of the fields of a shape: each reads one text of a file, or a list of them, through the function that says what is wrong."""
 
 from collections.abc import Callable, Iterable
-from datetime import datetime
+from datetime import date, datetime
 from fractions import Fraction
 from functools import partial
 from typing import Annotated, Any, TypeVar
@@ -88,7 +88,8 @@ OneOrMore = Annotated[Texts, NOT_EMPTY, BeforeValidator(one_as_list)]
 YesOrNo = Annotated[bool, reads(values.parse_yes_or_no)]
 Date = Annotated[datetime, reads(values.parse_date)]
 DateOrDates = Annotated[tuple[Date, ...], NOT_EMPTY, BeforeValidator(one_as_list)]
-Day = Annotated[str, reads(values.parse_day)]
+Day = Annotated[date, reads(values.parse_day)]
+DayOrDays = Annotated[tuple[Day, ...], NOT_EMPTY, BeforeValidator(one_as_list)]
 Currency = Annotated[str, reads(values.parse_currency)]
 WebAddress = Annotated[str, reads(values.parse_web_address)]
 MailAddress = Annotated[str, reads(values.parse_mail_address)]

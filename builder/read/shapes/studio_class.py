@@ -20,6 +20,7 @@ from builder.read.shapes.fields import (
     AllergenFamilies,
     Date,
     DateOrDates,
+    DayOrDays,
     Named,
     People,
     PeopleAboveZero,
@@ -135,7 +136,7 @@ class DateShape(Shape, Makes[ClassDate]):
     """Where a seat on this date is booked, if it has a page of its own."""
     revision: Whole = maybe("revision", 0, example="1")
     """How often the date has been changed since it was published. Each move and each cancellation raises it, and calendars go by it."""
-    announced: DateOrDates = maybe("announced", (), "2026-11-02")
+    announced: DayOrDays = maybe("announced", (), "2026-11-02")
     """The day on which people were told of the date; with a revision a list, the first day first and one more for each change. Calendars
     and feeds bear the last of them. Without it they bear the day of the first publication, which the folder of the output alone knows."""
 

@@ -200,10 +200,9 @@ def _lasts(text: str, wrong: str, remedy: str) -> Durability:
     return lasts
 
 
-def parse_day(text: str) -> str:
-    """Read a day and keep it as it is written."""
-    parse_date(text)
-    return text
+def parse_day(text: str) -> date:
+    """Read a day; a time of day beside it counts for nothing."""
+    return parse_date(text).date()
 
 
 def parse_currency(text: str) -> str:
