@@ -168,7 +168,7 @@ def test_a_label_that_the_engine_cannot_make_is_told(
 
     monkeypatch.setattr("builder.press.press_one", fail)
     to = tmp_path / "again"
-    assert cli.main(["label", str(sound), "one-lotion", "--place", "2", "--to", str(to), "--today", "2027-01-02"]) == 2
+    assert cli.main(["label", str(sound), "one-lotion", "--place", "2", "--to", str(to), "--today", "2027-01-02"]) == cli.NOT_DONE
     assert "one.pdf cannot be made. Take out what was written last." in capsys.readouterr().err
     assert not to.exists()
 
