@@ -1,6 +1,6 @@
 """The goals: each a ratio of two things that are measured one after the other in the same run.
 
-Against the plain loop 0.36 is out of reach. Of 105 processor seconds that 256 sheets took, 58 went into laying them out as they are kept, 26
+Against the plain loop 0.36 is out of reach. Of 105 processor seconds of 256 sheets 58 went into laying them out as they are kept, 26
 into reading the HTML, tags, fonts and writing, 21 into trying sizes and ways to save a page, and 10 into giving back memory: with none of
 the last two it would be 0.87, since each sheet has to be laid out once in both. By the clock two cores halve it; what is nearest, 0.47, is
 limited by the first five seconds, which nothing can share, and by those tries. By a profile a quarter of laying out goes into the styles of
