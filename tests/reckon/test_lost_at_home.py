@@ -9,8 +9,10 @@ from typing import Any
 import pytest
 
 from builder.model.dates.studio_class import BatchFor, HomeSize
-from builder.model.recipe.size import Lost, TotalSize
-from tests.making import grams
+from builder.model.recipe.size import ContainersSize, Lost, TotalSize
+from builder.reckon import reckon_recipe
+from tests.making import grams, phase, recipe, share
+from tests.reckon.test_guests import STUDIO
 from tests.reckon.test_supplies import class_of
 
 AT_HOME = (HomeSize("250 g", total=grams(250)),)
@@ -36,3 +38,10 @@ def test_what_is_lost_at_home_follows_the_pot_of_class(batch_for: BatchFor, spar
     }
     (home,) = class_of(3, group_size=2, **plan).made[0].home
     assert home.batch.size == TotalSize(grams(250), Lost(grams(left), grams(0)))
+
+
+# By hand: five jars of 100 g, 2 g that stick to each cup and 10 g in the pot are 520 g.
+def test_a_batch_for_so_many_containers_holds_what_is_lost() -> None:
+    jars = recipe(phase("all", {"sunflower oil": share(100)}), fill="100")
+    made = reckon_recipe(STUDIO, jars, ContainersSize(5, Lost(grams(10), grams(2))))
+    assert made.grams.total == grams(520)
