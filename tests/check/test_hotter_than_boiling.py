@@ -50,6 +50,7 @@ SILENT = [
     "Warm the jug in the oven at 110 °C.",
     "Stop if the pot reaches 110 °C.",
     "If the oils are at 105 °C, take the pot off the heat.",
+    "Before the oils reach 110 °C, take the pot off the plate.",
     "Is the oil at 120 °C?",
     "Nobody heats oils to 120 °C.",
     "Instead of heating the oils to 120 °C, melt them in a water bath.",
