@@ -69,12 +69,12 @@ class Row:
     def of(cls: type[R], placed: PlacedData, known: Any, findings: list[Finding]) -> R | None:
         """Read a row; where a cell cannot be read, or some do not go together, add what is wrong and give None."""
         row, found = cls(), []
+        cells: Any = placed.data
         for name, column in cls._columns.items():
-            cell = placed.inside(column.name)
             try:
-                row.__dict__[name] = column.read(str(cell.data), known)
+                row.__dict__[name] = column.read(cells.get(column.name, ""), known)
             except TextError as error:
-                found.append(cell.refused(error))
+                found.append(placed.inside(column.name).refused(error))
         try:
             if not found:
                 row.judge()
