@@ -161,8 +161,9 @@ def _examine(folder: Path, on: date, output: Path | None = None, *, lessons: boo
     font = own_font(folder, named.text) if named else None
     studio = replace(studio, letters=letters_of_fonts(), typefaces=typefaces_with(font), title_font=font, published=published)
     judged = studio if lessons else studio.without_lessons()
-    before = accept_findings([*damage, *check_before_the_sums(judged)], studio)
-    beside = [*accept_findings([*unreadable, *check_studio(judged, on)], studio), *check_in_part(judged, on)]
+    unworked, others = check_before_the_sums(judged), check_studio(judged, on)
+    before = accept_findings([*damage, *unworked], studio)
+    beside = [*accept_findings([*unreadable, *others], studio), *check_in_part(judged, on, (*unworked, *others))]
     # What is about the studio as a whole (its own file, its tables) keeps nothing from being worked out.
     unsound = what_is_held(before, studio)
     return Examined(studio, (*before, *beside), HeldBack(unsound.subjects - {WholeStudio()}))

@@ -2,17 +2,14 @@
 
 Decided: what cannot be worked out is less than what is held back: only stops of reading and of `STUDIO_UNWORKED` keep a class from its
 sums. Why: no finding hides another.
-
-Decided: a recipe of which something cannot be read is judged by itself, and only what stands in its file is told. Why: what others make of
-it needs it whole.
 """
 
 from collections.abc import Collection, Iterable
-from dataclasses import replace
 from datetime import date
 
 from builder.check.acceptance import accept_findings
 from builder.check.batches import Batch, BatchFinding, batches_of, nominal_batch, say_once, unite
+from builder.check.in_part import check_in_part
 from builder.check.rule import (
     ALL_CLASSES,
     BATCH,
@@ -27,11 +24,10 @@ from builder.check.rule import (
     Found,
     NotWorkedOut,
 )
-from builder.check.rules import RULES, run, run_apart
+from builder.check.rules import RULES, run
 from builder.model.finding import Finding
 from builder.model.label.label_fit import LabelFit
 from builder.model.own_document import FaultyLayout
-from builder.model.recipe.unread import UnreadError
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.remembered import remembered
 from builder.model.seen_from import seen_from
@@ -61,33 +57,6 @@ def check_before_the_sums(studio: Studio) -> list[Finding]:
 def check_studio(studio: Studio, today: date) -> list[Finding]:
     """Run every other rule for which nothing has to be worked out."""
     return _said_once([*run(STUDIO, studio), *run(STUDIO_ON_A_DAY, studio, today)])
-
-
-def check_in_part(studio: Studio, today: date) -> list[Finding]:
-    """Run the same rules on each recipe of which not all can be read; one that asks for what cannot be read falls silent."""
-    found: list[Finding] = []
-    for recipe in studio.in_part:
-        alone = replace(studio, recipes={recipe.key: recipe}, in_part=())
-        judged = (*run_apart(STUDIO_UNWORKED, alone), *run_apart(STUDIO, alone), *run_apart(STUDIO_ON_A_DAY, alone, today))
-        told = unite(one for one in judged if isinstance(one, Finding) and _is_told(one, recipe.place.file))
-        found += [accepted for one in told for accepted in _accept_if_read(one, alone)]
-    return found
-
-
-def _is_told(finding: Finding, file: str) -> bool:
-    """Tell whether a finding stands in a file, and nothing in it is what cannot be read."""
-    try:
-        return hash(finding) is not None and finding.place.file == file
-    except UnreadError:
-        return False
-
-
-def _accept_if_read(finding: Finding, studio: Studio) -> list[Finding]:
-    """Return a finding as the studio accepts it; nothing where it cannot be read whether it does."""
-    try:
-        return accept_findings([finding], studio)
-    except UnreadError:
-        return [] if finding.acceptable else [finding]
 
 
 def check_batch(batch: Batch) -> list[Finding]:

@@ -1,6 +1,6 @@
 """All rules, by topic. Who adds a rule adds it here, and nowhere else."""
 
-from collections.abc import Iterator
+from collections.abc import Generator, Iterator, Sequence
 from typing import Any, cast
 
 from builder.check.acceptance import find_needless_acceptances, find_unclear_reasons
@@ -281,9 +281,17 @@ def run(needs: Needs[P], *args: P.args, **kwargs: P.kwargs) -> Iterator[Found]:
             yield from cast("Rule[P]", rule)(*args, **kwargs)
 
 
-def run_apart(needs: Needs[P], *args: P.args, **kwargs: P.kwargs) -> Iterator[Found]:
-    """Run every rule that needs just this, each until it asks for what cannot be read."""
+def run_apart(needs: Needs[P], together: tuple[Any, ...], apart: Sequence[tuple[Any, ...]]) -> Iterator[Found]:
+    """Run every rule that needs just this on all that is read in part; one that asks for what is not read, on each by itself too."""
     for rule in RULES:
-        if rule.needs is needs:
-            with as_far_as_read():
-                yield from cast("Rule[P]", rule)(*args, **kwargs)
+        if rule.needs is needs and not (yield from _as_far_as_read(rule, together)) and len(apart) > 1:
+            for one in apart:
+                yield from _as_far_as_read(rule, one)
+
+
+def _as_far_as_read(rule: Rule[Any], handed: tuple[Any, ...]) -> Generator[Found, None, bool]:
+    """Yield what a rule finds until it asks for what is not read; return whether it never does."""
+    with as_far_as_read():
+        yield from rule(*handed)
+        return True
+    return False

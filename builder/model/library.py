@@ -33,8 +33,8 @@ ANY = "*"
 class Unread:
     """What is there but too wrong to be read, by the names under which others speak of it.
 
-    `ingredients`, `containers` and `label_sheets` are folded names, the others keys; ANY among them says that not even the names can be
-    read.
+    `ingredients`, `containers`, `items` and `label_sheets` are folded names, the others keys; ANY among them says that not even the names
+    can be read.
     """
 
     recipes: frozenset[str] = frozenset()
@@ -43,6 +43,7 @@ class Unread:
     cautions: frozenset[str] = frozenset()
     ingredients: frozenset[str] = frozenset()
     containers: frozenset[str] = frozenset()
+    items: frozenset[str] = frozenset()
     label_sheets: frozenset[str] = frozenset()
     layouts: frozenset[str] = frozenset()
 

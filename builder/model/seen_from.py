@@ -12,7 +12,7 @@ from builder.model.dates.studio_class import StudioClass
 from builder.model.library import Unread
 from builder.model.picture import PictureFile
 from builder.model.remembered import values_known
-from builder.model.studio import Studio
+from builder.model.studio import NOTHING_IN_PART, Studio
 
 # What changes most often stands first, so that two that differ are soon told apart.
 _FIRST = ("classes", "recipes", "rosters", "profile")
@@ -38,6 +38,7 @@ def seen_from(studio: Studio, studio_class: StudioClass) -> Studio:
         published=(),
         told={},
         unread=_NOTHING_UNREAD,
+        in_part=NOTHING_IN_PART,
     )
     before: Studio | None = next((one for one in reversed(_known) if _is_same(one, seen)), None)
     if before is None:

@@ -99,11 +99,24 @@ class Profile(Placed):
 PICTURE_ENDINGS = (".svg", ".png", ".jpg", ".jpeg", ".webp")
 
 
+@dataclass(frozen=True)
+class InPart:
+    """What can be read in part, kind by kind, with `UNREAD` in place of the rest (`model/recipe/unread.py`). It is in no other list."""
+
+    recipes: tuple[Recipe, ...] = ()
+    classes: tuple[StudioClass, ...] = ()
+    cards: tuple[Ingredient, ...] = ()
+    supplies: tuple[Supply, ...] = ()
+    inventory: tuple[InventoryEntry, ...] = ()
+
+
+NOTHING_IN_PART = InPart()
+
+
 @dataclass(frozen=True, kw_only=True)
 class Studio(Library):
     """A studio with the library that it works from.
 
-    `in_part` are the recipes of which not all can be read (`model/recipe/unread.py`); they are in no other list.
     `pictures` are by their paths in the studio folder, `other_files` those of files that nothing can be made of; `letters` are the code
     points that every font of the printed sheets has, `typefaces` the two of the labels, `regular` and `bold`. `supplies` are the packs
     that the studio buys, `inventory` what it has counted on its shelf. `published` are the dates that the last publication showed.
@@ -113,7 +126,7 @@ class Studio(Library):
 
     profile: Profile
     recipes: Mapping[str, Recipe] = field(default_factory=dict)
-    in_part: tuple[Recipe, ...] = field(default=(), compare=False)
+    in_part: InPart = field(default=NOTHING_IN_PART, compare=False)
     classes: Mapping[str, StudioClass] = field(default_factory=dict)
     pages: Mapping[str, Page] = field(default_factory=dict)
     pictures: Mapping[str, PictureFile] = field(default_factory=dict)

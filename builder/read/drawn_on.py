@@ -21,20 +21,22 @@ from builder.read.known import Known
 class DrawnOn:
     """What the texts of a studio draw on: the library, the passages of lessons, and the names that a text may use.
 
-    `written` are the texts of those passages that ship, by which another language says them.
+    `written` are the texts of those passages that ship, by which another language says them; `cards_in_part` are the studio's own cards
+    that can be read in part.
     """
 
     library: Library
     passages: Mapping[str, tuple[Block, ...]]
     written: Mapping[str, str]
     known: Known
+    cards_in_part: tuple[Ingredient, ...] = ()
 
 
 @dataclass(frozen=True)
 class Shelf:
     """What one folder of shelves holds: those that ship, or the studio's own, which has the same files.
 
-    `written` are the texts of its passages. `unread` is by kind.
+    `written` are the texts of its passages. `cards_in_part` are the cards that can be read in part. `unread` is by kind.
     """
 
     containers: Mapping[str, Container]
@@ -44,6 +46,7 @@ class Shelf:
     passages: Mapping[str, tuple[Block, ...]]
     written: Mapping[str, str]
     cards: tuple[Ingredient, ...]
+    cards_in_part: tuple[Ingredient, ...]
     limits: tuple[Limit, ...]
     constituents: tuple[Constituent, ...]
     colour_rules: tuple[ColourRule, ...]

@@ -30,7 +30,7 @@ from builder.read.label.languages import over, read_languages
 from builder.read.label.regions import read_regions
 from builder.read.recipe.constants import read_constants
 from builder.read.recipe.containers import read_containers
-from builder.read.recipe.ingredients import index_ingredients, read_ingredient
+from builder.read.recipe.ingredients import index_ingredients, indexed_in_part, read_ingredient
 from builder.read.recipe.products import read_own_products, read_products, read_usual_ph, with_own
 from builder.read.recipe.sources import read_sources
 from builder.read.recipe.synonyms import read_synonyms
@@ -108,7 +108,8 @@ def _read_shelf(
     containers = _one(folder, f"{at}containers.yaml", read_containers, known, unread=unread["containers"])
     stocks = _one(folder, f"{at}label_sheets.yaml", read_label_sheets, unread=unread["label_sheets"])
     words = _one(folder, f"{at}allergy_words.yaml", read_allergy_words, known)
-    texts = _each(folder, f"{at}cautions", lambda placed: read_caution(placed, known, findings, shipped), unread["cautions"])
+    texts, _ = _each(folder, f"{at}cautions", lambda placed: (read_caution(placed, known, findings, shipped), True), unread["cautions"])
+    cards, cards_in_part = _each(folder, f"{at}ingredients", read_card, unread["ingredients"])
     written = _texts(folder, f"{at}passages")
     return Shelf(
         containers=containers,
@@ -117,7 +118,8 @@ def _read_shelf(
         cautions={text.key: text for text in texts},
         passages={PurePosixPath(file).stem: read_passage(text, file, known, findings) for file, text in written.items()},
         written={PurePosixPath(file).stem: text for file, text in written.items()},
-        cards=tuple(_each(folder, f"{at}ingredients", read_card, unread["ingredients"])),
+        cards=cards,
+        cards_in_part=cards_in_part,
         limits=tuple(limit for name in _LIMITS for limit in read_limits(folder, f"{at}tables/{name}.csv", known)),
         constituents=constituents,
         colour_rules=tuple(read_colour_rules(folder, f"{at}tables/colour_additives_us.csv", known)),
@@ -143,17 +145,20 @@ def _one(
     return made
 
 
-def _each(folder: TextFolder, name: str, read: Callable[[PlacedData], T | None], unread: set[str]) -> list[T]:
-    """Read the files of a folder, one thing a file, and note the names of those that cannot be made."""
-    made = []
+def _each(
+    folder: TextFolder, name: str, read: Callable[[PlacedData], tuple[T | None, bool]], unread: set[str]
+) -> tuple[tuple[T, ...], tuple[T, ...]]:
+    """Read the files of a folder, one thing a file, and beside them those that can be read in part; note the names of what is not whole."""
+    whole: list[T] = []
+    in_part: list[T] = []
     for file in folder.files(name, ".yaml"):
         placed = read_yaml_file(folder, file)
-        one = read(placed) if placed else None
-        if one is None:
+        one, is_whole = read(placed) if placed else (None, False)
+        if one is not None:
+            (whole if is_whole else in_part).append(one)
+        if one is None or not is_whole:
             unread |= _names_of(file, placed)
-        else:
-            made.append(one)
-    return made
+    return tuple(whole), tuple(in_part)
 
 
 def _names_of(file: str, placed: PlacedData | None) -> set[str]:
@@ -203,7 +208,8 @@ def drawn_on(shipped: Shipped, studio: TextFolder) -> DrawnOn:
         unread=Unread(**{kind: frozenset(theirs.unread[kind] | own.unread[kind]) for kind in _KINDS}),
     )
     written = {key: text for key, text in theirs.written.items() if key not in own.passages}
-    return DrawnOn(library, {**theirs.passages, **own.passages}, written, known)
+    cards_in_part = indexed_in_part(theirs.cards, own.cards, own.cards_in_part, studio.findings)
+    return DrawnOn(library, {**theirs.passages, **own.passages}, written, known, cards_in_part)
 
 
 def _together(first: tuple[T, ...], then: tuple[T, ...]) -> tuple[T, ...]:

@@ -26,7 +26,7 @@ from builder.read.text.placed_data import PlacedData
 if TYPE_CHECKING:
     from _typeshed import DataclassInstance
 
-M = TypeVar("M")
+M = TypeVar("M", covariant=True)
 T = TypeVar("T")
 # What learns where it is written: as a value, or in a mapping at its key.
 _PLACED = (Name, HomeSize, Acceptance)

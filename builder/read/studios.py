@@ -5,13 +5,14 @@ known (`model/remembered.py`).
 
 Decided: the code that reads a kind of file is loaded where one has to be read. Why: `read/library.py`.
 
-Decided: what is there but cannot be read is not found missing elsewhere (`Studio.unread`). Why: one mistake, one finding. A recipe of which
+Decided: what is there but cannot be read is not found missing elsewhere (`Studio.unread`). Why: one mistake, one finding. That of which
 something can be read is judged by that alone (`Studio.in_part`).
 """
 
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from pathlib import Path, PurePosixPath
+from typing import TypeVar
 
 from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding, stop
@@ -24,7 +25,7 @@ from builder.model.picture import PictureFile
 from builder.model.recipe.recipe import Recipe
 from builder.model.remembered import remembered
 from builder.model.roster.roster import Roster
-from builder.model.studio import PICTURE_ENDINGS, Profile, Studio
+from builder.model.studio import PICTURE_ENDINGS, InPart, Profile, Studio
 from builder.model.supplies.inventory import InventoryEntry
 from builder.model.supplies.supply import Supply
 from builder.model.teaching.lesson import Block, Page
@@ -46,6 +47,7 @@ FINDS = (
     FindingKind("studio-missing", STOP, "The folder has no studio.yaml, so that it is no studio."),
 )
 
+T = TypeVar("T", Recipe, StudioClass)
 _SUPPLIES, _INVENTORY = "shelf/supplies.yaml", "inventory.yaml"
 
 
@@ -69,8 +71,11 @@ def read_studio(folder: Path, content: Path) -> tuple[Studio, list[Finding]]:
     drawn_on = replace(drawn_on, passages=passages_in(speaks, drawn_on, findings))
     # The words of a recipe stand on labels: they are in the studio's language where the region's labels are, and in English elsewhere.
     written_in = profile.language if profile.language in region.languages else OWN
-    recipes, in_part = _recipes(studio, recipe_files, _translated_from(written_in, drawn_on.known), written_in)
-    classes = _classes(studio, class_folders, drawn_on)
+    recipes, recipes_in_part = _recipes(studio, recipe_files, _translated_from(written_in, drawn_on.known), written_in)
+    classes, classes_in_part = _classes(studio, class_folders, drawn_on)
+    packs = _text_if_there(studio, _SUPPLIES)
+    supplies, supplies_in_part, unread_items = _supplies(findings, packs)
+    inventory, inventory_in_part = _inventory(findings, _text_if_there(studio, _INVENTORY))
     pages = _pages(studio, page_files)
     pictures, other_files = _pictures(studio, profile.look)
     read = Studio(
@@ -82,19 +87,20 @@ def read_studio(folder: Path, content: Path) -> tuple[Studio, list[Finding]]:
                 recipes=_stems(recipe_files) - set(recipes),
                 classes=_stems(class_folders) - set(classes),
                 pages=_stems(page_files) - set(pages),
+                items=unread_items,
                 layouts=unread_layouts(studio),
             ),
         },
         profile=profile,
         speaks=speaks,
         recipes=recipes,
-        in_part=in_part,
+        in_part=InPart(recipes_in_part, classes_in_part, drawn_on.cards_in_part, supplies_in_part, inventory_in_part),
         classes=classes,
         pages=pages,
         pictures=pictures,
         other_files=other_files,
-        supplies=_supplies(findings, _text_if_there(studio, _SUPPLIES)),
-        inventory=_inventory(findings, _text_if_there(studio, _INVENTORY)),
+        supplies=supplies,
+        inventory=inventory,
         rosters=_rosters(studio, class_folders, region.locale),
     )
     findings.extend(not_used(studio))
@@ -127,21 +133,23 @@ def _supervision(findings: list[Finding], rules: Mapping[str, WatchRule], profil
 
 
 @read_once(8)
-def _supplies(findings: list[Finding], text: str | None) -> tuple[Supply, ...]:
-    from builder.read.supplies.supplies import read_supplies
+def _supplies(findings: list[Finding], text: str | None) -> tuple[tuple[Supply, ...], tuple[Supply, ...], frozenset[str]]:
+    """Return the packs, those that can be read in part, and the names of the items among these."""
+    from builder.read.supplies.supplies import read_supplies, unread_items
     from builder.read.yaml.placed_yaml import read_yaml
 
     placed = None if text is None else read_yaml(text, _SUPPLIES, findings)
-    return read_supplies(placed, findings) if placed else ()
+    whole, in_part = read_supplies(placed, findings) if placed else ((), ())
+    return whole, in_part, unread_items(placed, whole, in_part) if text is not None else frozenset()
 
 
 @read_once(8)
-def _inventory(findings: list[Finding], text: str | None) -> tuple[InventoryEntry, ...]:
+def _inventory(findings: list[Finding], text: str | None) -> tuple[tuple[InventoryEntry, ...], tuple[InventoryEntry, ...]]:
     from builder.read.supplies.inventory import read_inventory
     from builder.read.yaml.placed_yaml import read_yaml
 
     placed = None if text is None else read_yaml(text, _INVENTORY, findings)
-    return read_inventory(placed, findings) if placed else ()
+    return read_inventory(placed, findings) if placed else ((), ())
 
 
 def _text_if_there(studio: TextFolder, file: str) -> str | None:
@@ -156,17 +164,14 @@ def _translated_from(written_in: str, known: Known) -> Known:
 
 def _recipes(studio: TextFolder, files: tuple[str, ...], known: Known, written_in: str) -> tuple[dict[str, Recipe], tuple[Recipe, ...]]:
     """Return the recipes by their keys, and beside them those of which not all can be read."""
-    recipes, in_part = {}, []
-    for name in files:
-        text = studio.text(name)
-        if text is None:
-            continue
-        recipe, whole = _recipe(studio.findings, text, name, known, written_in)
-        if recipe and whole:
-            recipes[recipe.key] = recipe
-        elif recipe:
-            in_part.append(recipe)
-    return recipes, tuple(in_part)
+    texts = ((name, studio.text(name)) for name in files)
+    return _apart(_recipe(studio.findings, text, name, known, written_in) for name, text in texts if text is not None)
+
+
+def _apart(read: Iterable[tuple[T | None, bool]]) -> tuple[dict[str, T], tuple[T, ...]]:
+    """Return by their keys what could be read whole, and beside it what could be read in part."""
+    there = [(one, is_whole) for one, is_whole in read if one is not None]
+    return {one.key: one for one, is_whole in there if is_whole}, tuple(one for one, is_whole in there if not is_whole)
 
 
 @read_once(256)
@@ -179,12 +184,11 @@ def _recipe(findings: list[Finding], text: str, file: str, known: Known, written
     return (replace(recipe, language=written_in) if recipe else None), whole
 
 
-def _classes(studio: TextFolder, folders: tuple[str, ...], drawn_on: DrawnOn) -> dict[str, StudioClass]:
-    classes = (_class(studio, folder, drawn_on) for folder in folders)
-    return {studio_class.key: studio_class for studio_class in classes if studio_class}
+def _classes(studio: TextFolder, folders: tuple[str, ...], drawn_on: DrawnOn) -> tuple[dict[str, StudioClass], tuple[StudioClass, ...]]:
+    return _apart(_class(studio, folder, drawn_on) for folder in folders)
 
 
-def _class(studio: TextFolder, folder: str, drawn_on: DrawnOn) -> StudioClass | None:
+def _class(studio: TextFolder, folder: str, drawn_on: DrawnOn) -> tuple[StudioClass | None, bool]:
     about, lesson = f"{folder}/class.yaml", f"{folder}/lesson.md"
     for name, finding, says in (
         (about, "class-missing", "what is made, when and for whom"),
@@ -200,14 +204,14 @@ def _class(studio: TextFolder, folder: str, drawn_on: DrawnOn) -> StudioClass | 
 @read_once(256)
 def _class_of(
     findings: list[Finding], told: str | None, about: str, taught: str | None, lesson: str, passages: Mapping[str, tuple[Block, ...]]
-) -> StudioClass | None:
+) -> tuple[StudioClass | None, bool]:
     from builder.read.dates.studio_classes import read_class
     from builder.read.teaching.lessons import read_lesson
     from builder.read.yaml.placed_yaml import read_yaml
 
     read = read_lesson(taught, lesson, passages, findings) if taught is not None else None
     placed = read_yaml(told, about, findings) if told is not None else None
-    return read_class(placed, read, findings) if placed else None
+    return read_class(placed, read, findings) if placed else (None, False)
 
 
 def _rosters(studio: TextFolder, folders: tuple[str, ...], locale: str) -> dict[str, Roster]:

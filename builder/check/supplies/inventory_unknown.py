@@ -20,9 +20,13 @@ def find_unknown_stock(studio: Studio) -> Iterator[Finding]:
         SupplyKind.CONTAINER: {key: container.name for key, container in studio.containers.items()},
         SupplyKind.ITEM: items,
     }
-    unread = {SupplyKind.INGREDIENT: studio.unread.ingredients, SupplyKind.CONTAINER: studio.unread.containers}
+    unread = {
+        SupplyKind.INGREDIENT: studio.unread.ingredients,
+        SupplyKind.CONTAINER: studio.unread.containers,
+        SupplyKind.ITEM: studio.unread.items,
+    }
     for one in studio.inventory:
-        there = one.name.key in known[one.kind] or unread.get(one.kind, frozenset()) & {one.name.key, ANY}
+        there = one.name.key in known[one.kind] or unread[one.kind] & {one.name.key, ANY}
         if not there:
             near = did_you_mean(one.name.text, known[one.kind].values(), meanings_of(one.kind, studio))
             yield caution(

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
+from builder.model.library import ANY
 from builder.model.studio import Studio
 from builder.model.supplies.supply import Supply, SupplyKind
 
@@ -18,7 +19,7 @@ def find_unclear_uses(studio: Studio) -> Iterator[Finding]:
             items.setdefault(supply.name.key, []).append(supply)
     for packs in items.values():
         uses = [supply for supply in packs if supply.use]
-        if not uses:
+        if not uses and not studio.unread.items & {packs[0].name.key, ANY}:
             yield caution(
                 "item-use-unclear",
                 packs[0].name.place,

@@ -111,7 +111,7 @@ class ClassDate(Placed):
     @property
     def takes_place(self) -> bool:
         """Tell whether it is still to be held: only then is anything made, bought or printed for it."""
-        return self.cancelled is None
+        return not isinstance(self.cancelled, str)
 
     @property
     def first_set(self) -> datetime:

@@ -7,23 +7,28 @@ from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.figure import Figure, Figures
 from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.unread import as_far_as_read
 from builder.read.known import Known
 from builder.read.recipe.constants import WATER_DENSITY
 from builder.read.shapes.card import CardShape
 from builder.read.shapes.figure import RELATIVE_DENSITY
 from builder.read.text.placed_data import PlacedData
-from builder.read.yaml.fit import made
+from builder.read.yaml.in_part import made_in_part
 from builder.words.fold import fold
 
 FINDS = (FindingKind("name-taken-twice", STOP, "Two cards answer to the same name."),)
 
 
-def read_ingredient(placed: PlacedData, known: Known, constants: Mapping[str, Figure], findings: list[Finding]) -> Ingredient | None:
-    """Read one card; None where it cannot be made."""
-    card = made(CardShape, placed, findings, known)
-    if card is None or "density" not in card.figures:
-        return card
-    return replace(card, figures={**card.figures, "density": _in_grams_per_millilitre(card.figures["density"], constants)})
+def read_ingredient(
+    placed: PlacedData, known: Known, constants: Mapping[str, Figure], findings: list[Finding]
+) -> tuple[Ingredient | None, bool]:
+    """Read one card, and tell whether all of it can be read; None where nothing of it can."""
+    card, is_whole = made_in_part(CardShape, placed, findings, known)
+    if card is None or not placed.inside("figures", "density").data:
+        return card, is_whole
+    read = replace(placed, is_whole=is_whole)
+    figures = read.part(lambda: {**card.figures, "density": _in_grams_per_millilitre(card.figures["density"], constants)})
+    return replace(card, figures=figures), is_whole
 
 
 def index_ingredients(shipped: Iterable[Ingredient], own: Iterable[Ingredient], findings: list[Finding]) -> dict[str, Ingredient]:
@@ -41,6 +46,19 @@ def index_ingredients(shipped: Iterable[Ingredient], own: Iterable[Ingredient], 
         for key in list(others)[:1]:
             findings.append(_taken_twice(card, key, others[key]))
     return index
+
+
+def indexed_in_part(
+    shipped: Iterable[Ingredient], own: Iterable[Ingredient], in_part: Iterable[Ingredient], findings: list[Finding]
+) -> tuple[Ingredient, ...]:
+    """Return the cards that can be read in part, each as it would be among the others; one whose names cannot be read is left out."""
+    known = []
+    for card in in_part:
+        found: list[Finding] = []
+        with as_far_as_read():
+            known.append(index_ingredients(shipped, (*own, card), found)[card.key])
+            findings += [one for one in found if one.place.file == card.place.file]
+    return tuple(known)
 
 
 def _taken_twice(card: Ingredient, key: str, other: Ingredient) -> Finding:

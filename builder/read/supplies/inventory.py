@@ -19,6 +19,6 @@ _SHAPES: dict[SupplyKind, type[InventoryShape]] = {
 }
 
 
-def read_inventory(placed: PlacedData, findings: list[Finding]) -> tuple[InventoryEntry, ...]:
-    """Read what is in stock, in order."""
+def read_inventory(placed: PlacedData, findings: list[Finding]) -> tuple[tuple[InventoryEntry, ...], tuple[InventoryEntry, ...]]:
+    """Read what is in stock, in order, and what of it can be read in part."""
     return read_things("inventory-unclear", WORDS, _SHAPES, placed, findings)

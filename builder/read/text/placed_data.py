@@ -5,12 +5,13 @@ stands, of all keys beside each other. A table is a list of rows, and answers as
 """
 
 from collections.abc import Callable, Mapping
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from typing import Any, TypeAlias
 
 from builder.model.finding import Finding, stop
 from builder.model.place import Name, Place
-from builder.model.recipe.unread import UNREAD, UnreadError
+from builder.model.recipe.unread import UNREAD, as_far_as_read
 from builder.read.text.text_error import TextError
 
 Data: TypeAlias = "str | list[Data] | dict[str, Data]"
@@ -75,10 +76,9 @@ class PlacedData:
         """Make a part of a value; where not all can be read, one that needs what cannot be, or is not written, cannot be read either."""
         if self.is_whole:
             return make()
-        try:
+        with as_far_as_read(), suppress(LookupError):
             return make()
-        except (UnreadError, LookupError, TypeError):
-            return UNREAD
+        return UNREAD
 
     def _data(self, path: Path) -> Data:
         data: Any = self.data

@@ -13,11 +13,11 @@ from inspect import isclass, signature
 from types import SimpleNamespace
 from typing import Annotated, Any, TypeVar, get_args, get_origin
 
-from pydantic import AfterValidator, AliasChoices, TypeAdapter, ValidationError
+from pydantic import AfterValidator, AliasChoices, PlainValidator, TypeAdapter, ValidationError
 from pydantic.fields import FieldInfo
 
 from builder.model.finding import Finding
-from builder.model.recipe.unread import UNREAD, UnreadError
+from builder.model.recipe.unread import UNREAD, as_far_as_read
 from builder.read.known import NOTHING_KNOWN, Known
 from builder.read.makes import Makes
 from builder.read.shapes.fields import NOT_EMPTY
@@ -64,28 +64,28 @@ class _Reading:
                 values[name] = UNREAD
             elif key in written:
                 values[name] = self.value(info.annotation, info.metadata, placed.inside(written[key]))
-        for error in self._refused(shape, values, placed):
-            if not error.at:
-                return UNREAD
-            values[fields[str(error.at[0])][0]] = UNREAD
+        for name in shape.__pydantic_decorators__.model_validators:
+            error = self._refused_by(name, shape, values)
+            if error is not None:
+                found = placed.refused(error)
+                self.findings.extend([] if found in self.findings else [found])
+                if not error.at:
+                    return UNREAD
+                values[fields[str(error.at[0])][0]] = UNREAD
         return _constructed(shape, values)
 
-    def _refused(self, shape: type[Shape], values: dict[str, Any], placed: PlacedData) -> list[TextError]:
-        """Return what does not go together. What is not read is not there to be asked for."""
+    def _refused_by(self, validator: str, shape: type[Shape], values: dict[str, Any]) -> TextError | None:
+        """Return what does not go together by one validator. What is not read is not there to be asked for."""
         read = _constructed(shape, values)
         for name in [name for name, value in values.items() if value is UNREAD]:
             del read.__dict__[name]
-        refused = []
-        for name in shape.__pydantic_decorators__.model_validators:
-            judge = getattr(read, name)
-            try:
-                with suppress(UnreadError, AttributeError, LookupError, TypeError):
-                    judge(*[SimpleNamespace(context=self.known)] * len(signature(judge).parameters))
-            except TextError as error:
-                refused.append(error)
-                found = placed.refused(error)
-                self.findings.extend([] if found in self.findings else [found])
-        return refused
+        judge = getattr(read, validator)
+        try:
+            with as_far_as_read(), suppress(AttributeError, LookupError):
+                judge(*[SimpleNamespace(context=self.known)] * len(signature(judge).parameters))
+        except TextError as error:
+            return error
+        return None
 
     def value(self, kind: Any, judged_by: list[Any], placed: PlacedData) -> Any:
         """Return the value of one field; where it does not fit, what of it can be read, if it can be told apart from the rest."""
@@ -93,7 +93,8 @@ class _Reading:
             return TypeAdapter(Annotated[kind, *judged_by] if judged_by else kind).validate_python(placed.data, context=self.known)
         except ValidationError:
             parts = self._parts(kind, placed) if placed.data else UNREAD
-            return UNREAD if any(isinstance(one, AfterValidator) and one is not NOT_EMPTY for one in judged_by) else parts
+            as_a_whole = any(isinstance(one, AfterValidator | PlainValidator) and one is not NOT_EMPTY for one in judged_by)
+            return UNREAD if as_a_whole else parts
 
     def _parts(self, kind: Any, placed: PlacedData) -> Any:
         inside, origin, given = get_args(kind), get_origin(kind), placed.data
