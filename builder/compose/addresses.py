@@ -136,6 +136,11 @@ def style(folder: Folder, name: str) -> Address:
     return Address(folder, f"styles/{name}")
 
 
+def sign(folder: Folder, name: str) -> Address:
+    """Return the place of a sign that styles show, beside which they lie as in the layouts."""
+    return Address(folder, f"signs/{name}")
+
+
 def title_font(folder: Folder, ending: str) -> Address:
     """Return the place of the font of the studio's own."""
     return Address(folder, f"styles/titles{ending}")

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Sequence
 from builder.compose import addresses
 from builder.compose.documents.text_pages import PAGES
 from builder.compose.edition import Edition
-from builder.compose.frames import SCREEN_STYLES
+from builder.compose.frames import SCREEN_SIGNS, SCREEN_STYLES
 from builder.compose.picture_files import files_of
 from builder.compose.teaching.class_facts import picture_file
 from builder.compose.teaching.pieces import pictures_in
@@ -34,6 +34,8 @@ def _styles(folder: Folder) -> Iterable[CopiedFile]:
     yield CopiedFile(folder, addresses.icon(folder).path, Origin.LAYOUTS, "styles/icon.svg")
     for name in SCREEN_STYLES:
         yield CopiedFile(folder, addresses.style(folder, name).path, Origin.LAYOUTS, f"styles/{name}")
+    for name in SCREEN_SIGNS:
+        yield CopiedFile(folder, addresses.sign(folder, name).path, Origin.LAYOUTS, f"signs/{name}")
 
 
 def _fonts(edition: Edition, folder: Folder) -> Iterable[CopiedFile]:

@@ -23,6 +23,7 @@ from builder.words.say import message, say
 
 PLAIN_STYLES = ("tokens.css", "words.css", "screen.css")  # What a page of text alone needs.
 SCREEN_STYLES = (*PLAIN_STYLES, "site.css")
+SCREEN_SIGNS = ("alert.svg",)  # What these styles show.
 PAPER_STYLES = ("tokens.css", "words.css", "paper.css")
 # Pages of the studio's own that have a place in the menu, by their keys; all others are at the foot.
 _OWN_IN_MENU = {"safety": message("Safety"), "about": message("About")}
