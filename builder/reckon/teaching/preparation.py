@@ -61,7 +61,7 @@ def worn_by(supervision: Supervision, students: int, gear: Gear) -> tuple[Worn, 
         asked = [pair for rule in part.rules for pair in _gear(rule, working, everybody)]
         asked += [(item, working) for item in _of_cautions(part, gear) if kind_of(item) != MITTS]
         for item, people in asked:
-            counts[item] = max(counts.get(item, 0), people)
+            counts[item] = max(people, counts.get(item, people))
     return tuple(Worn(item, people) for item, people in counts.items() if not _weaker(item, people, counts))
 
 
