@@ -38,7 +38,7 @@ def studio(tmp_path: Path) -> Path:
 
 @pytest.fixture(scope="module")
 def small_stock(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Return the part of the stock that the sound studio draws on, so that many runs take little time."""
+    """Return the part of the library that the sound studio draws on, so that many runs take little time."""
     stock = tmp_path_factory.mktemp("stock")
     for name in ("constants.yaml", "containers.yaml", "products.yaml", "regions.yaml", "sources.yaml"):
         shutil.copy(CONTENT / name, stock)

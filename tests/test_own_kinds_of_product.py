@@ -1,4 +1,4 @@
-"""A studio's own kinds of product (a body mist, an eye shadow) go through weighing, limits and labels like those of the stock."""
+"""A studio's own kinds of product (a body mist, an eye shadow) go through weighing, limits and labels like those of the library."""
 
 from dataclasses import replace
 from datetime import date

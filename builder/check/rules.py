@@ -103,9 +103,9 @@ from builder.check.rule import Found, Needs, P, Rule
 from builder.check.supplies.caution_hides_step import find_steps_in_cautions
 from builder.check.supplies.caution_texts import find_weakened_cautions
 from builder.check.supplies.inventory_counted_ahead import find_counts_ahead
-from builder.check.supplies.inventory_twice import find_stock_twice
-from builder.check.supplies.inventory_unknown import find_unknown_stock
-from builder.check.supplies.inventory_weight_unknown import find_stock_without_weight
+from builder.check.supplies.inventory_twice import find_inventory_twice
+from builder.check.supplies.inventory_unknown import find_unknown_inventory
+from builder.check.supplies.inventory_weight_unknown import find_inventory_without_weight
 from builder.check.supplies.item_use_unclear import find_unclear_uses
 from builder.check.supplies.price_below_materials import find_prices_below_materials
 from builder.check.supplies.supply_twice import find_supplies_twice
@@ -261,9 +261,9 @@ RULES: tuple[Rule[Any], ...] = (
     find_supplies_twice,
     find_supplies_without_weight,
     find_unclear_uses,
-    find_unknown_stock,
-    find_stock_twice,
-    find_stock_without_weight,
+    find_unknown_inventory,
+    find_inventory_twice,
+    find_inventory_without_weight,
     find_counts_ahead,
     find_prices_below_materials,
     # the studio's own documents and templates

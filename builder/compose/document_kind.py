@@ -62,7 +62,7 @@ class ToPrint:
     `line` says it on the check list. For the pack: `name` names it (empty where it is in none), `copies` counts each page of cards in
     order (one number where all of it is printed as often), `said` stands in place of the number, `subject` is what the document is about
     where that is not the date. `apart`: its pages are cards, so that none is printed on the back of another. `on_both_sides` is told of
-    what lies on stock.
+    what lies on sheets of its own, such as labels.
     """
 
     line: str

@@ -59,12 +59,12 @@ def labels_again(edition: Edition, place: int, first: int | None) -> Iterator[Ag
 
 def _placed(whole: Labelled, own: Labelled, first: int | None, *, to_colour: bool) -> Labelled:
     laid = own.labels[0].laid_out
-    for sheet in (laid.stock, laid.back.stock if laid.back else laid.stock):
+    for sheet in (laid.sheet, laid.back.sheet if laid.back else laid.sheet):
         if first is not None and first > sheet.positions:
             raise NotOnTheSheetError(sheet, first)
     taken = sum(one.laid_out.labels_each(to_colour=to_colour) for one in whole.labels)
-    begins = first or _next_free(laid.stock, whole.first - 1 + taken)
-    behind = first or (_next_free(laid.back.stock, whole.first_back - 1 + len(whole.labels)) if laid.back else 1)
+    begins = first or _next_free(laid.sheet, whole.first - 1 + taken)
+    behind = first or (_next_free(laid.back.sheet, whole.first_back - 1 + len(whole.labels)) if laid.back else 1)
     return replace(own, first=begins, first_back=behind)
 
 
@@ -78,5 +78,5 @@ def _again(edition: Edition, kind: DocumentKind[Labelled], labelled: Labelled, p
     laid: LaidOut = labelled.labels[0].laid_out
     names = LABELS.names(labelled)
     path = f"{names['class']}--{names['date']}--place-{place}--{names['filling']}.pdf"
-    behind = laid.back.stock if laid.back else None
-    return Again(replace(made, path=path), labelled.title, count, laid.stock, labelled.first, behind, labelled.first_back)
+    behind = laid.back.sheet if laid.back else None
+    return Again(replace(made, path=path), labelled.title, count, laid.sheet, labelled.first, behind, labelled.first_back)

@@ -106,14 +106,14 @@ def _read_shelf(
     known = replace(known, oils={**known.oils, **{fold(one.oil): one.oil for one in constituents}})
     read_card = partial(read_ingredient, known=known, constants=constants, findings=findings)
     containers = _one(folder, f"{at}containers.yaml", read_containers, known, unread=unread["containers"])
-    stocks = _one(folder, f"{at}label_sheets.yaml", read_label_sheets, unread=unread["label_sheets"])
+    sheets = _one(folder, f"{at}label_sheets.yaml", read_label_sheets, unread=unread["label_sheets"])
     words = _one(folder, f"{at}allergy_words.yaml", read_allergy_words, known)
     texts, _ = _each(folder, f"{at}cautions", lambda placed: (read_caution(placed, known, findings, shipped), True), unread["cautions"])
     cards, cards_in_part = _each(folder, f"{at}ingredients", read_card, unread["ingredients"])
     written = _texts(folder, f"{at}passages")
     return Shelf(
         containers=containers,
-        label_sheets=stocks,
+        label_sheets=sheets,
         allergy_words=words,
         cautions={text.key: text for text in texts},
         passages={PurePosixPath(file).stem: read_passage(text, file, known, findings) for file, text in written.items()},

@@ -16,7 +16,7 @@ from builder.check.lye.lye_liquids import find_unfit_lye_liquids
 from builder.check.recipe.amount_for_scale import find_amounts_scales_cannot_weigh
 from builder.check.recipe.figures_missing import find_figures_missing
 from builder.check.recipe.fill_and_container import find_fills_that_do_not_fit
-from builder.check.supplies.inventory_unknown import find_unknown_stock
+from builder.check.supplies.inventory_unknown import find_unknown_inventory
 from builder.model.dates.studio_class import ClassDate
 from builder.model.dose.limit import LimitWeight
 from builder.model.label.label_fit import LabelFit, Start
@@ -188,4 +188,4 @@ def test_what_is_in_stock_is_known_by_its_name_or_by_a_file_that_could_not_be_re
     for name, unread, found in (("olive oil", (), 0), ("elbow grease", (), 1), ("elbow grease", ("elbow grease",), 0)):
         stock = InventoryEntry(SupplyKind.INGREDIENT, Name(name), grams(100), "100 g", date(2027, 1, 1))
         here = replace(STUDIO, inventory=(stock,), unread=replace(STUDIO.unread, ingredients=frozenset(unread)))
-        assert levels(find_unknown_stock(here)) == ["inventory-unknown caution"] * found
+        assert levels(find_unknown_inventory(here)) == ["inventory-unknown caution"] * found

@@ -10,6 +10,8 @@ from builder.check.keeping.preservation import find_products_that_do_not_keep
 from builder.check.label.label_order import MOST_NAMED, find_open_label_orders
 from builder.model.label.ingredient_list import IngredientList, Question
 from builder.model.place import Name
+from builder.model.recipe.figure import Known
+from builder.model.recipe.ingredient import LabelName
 from builder.model.recipe.recipe import Choice, Cure, ListedAs, Recipe
 from tests.check.test_at_the_edge import levels, mixed
 from tests.check.test_seldom_met import seen_in
@@ -44,6 +46,12 @@ def test_a_soap_of_a_fat_whose_soap_has_no_name_gets_no_list() -> None:
     one = seen_in("EU", MADE, oil)
     assert all(variant.ingredients.nameless == (oil.name,) for variant in one.filling.variants)
     assert [finding.name for finding in told(find_open_label_orders(one))] == ["label-name-missing"]
+
+
+@pytest.mark.parametrize(("listed", "found"), [(("Aqua", "Glycerin"), []), (("Aqua", "Glycerin", "aqua"), ["label-name-twice"])])
+def test_a_card_lists_each_name_once(listed: tuple[str, ...], found: list[str]) -> None:
+    oil = replace(STUDIO.ingredients["olive oil"], label_name=LabelName(listed, listed, Known.SUPPLIER))
+    assert [one.name for one in told(find_open_label_orders(seen_in("EU", BAR, oil))) if one.name != "label-order-open"] == found
 
 
 @pytest.mark.parametrize("more", [-1, 0, 1, 2])

@@ -10,12 +10,12 @@ from builder.compose.label.label_texts import Run
 from builder.compose.label_front.designs import DESIGNS
 from builder.compose.label_layout.composed import lay_out_composed
 from builder.compose.label_layout.label_lines import Block, Setter
-from builder.compose.label_layout.label_sheets import Stock
+from builder.compose.label_layout.label_sheets import SheetUse
 from tests.compose.test_label_fronts import FACES, LEAST, label, sheet
 from tests.making import sure
 
 SETTER = Setter(FACES)
-BOTTLE = Stock(sheet(74, 74), 2)
+BOTTLE = SheetUse(sheet(74, 74), 2)
 
 
 def lines_of(text: str, width: float) -> list[str]:
@@ -50,7 +50,7 @@ def test_lines_hold_every_word_in_its_order_and_are_no_more_and_no_wider(words: 
     assert len(lines) == fewest
 
 
-def backs_of(stock: Stock, *back: str) -> list[list[Block]]:
+def backs_of(stock: SheetUse, *back: str) -> list[list[Block]]:
     dressed = [(label(back=(one, "Rub a little into dry hands. " * 6)), DESIGNS["posy"]) for one in back]
     laid = sure(lay_out_composed(dressed, stock, LEAST["small"], SETTER))
     return [list(cells[1].blocks) for cells in laid.labels]
@@ -70,7 +70,7 @@ def test_where_one_list_of_a_product_needs_capitals_all_its_lists_have_them() ->
 
 def test_the_day_and_the_batch_stand_apart_and_whole() -> None:
     for width in (34, 40, 60, 74):
-        ((*_, blocks),) = (backs_of(Stock(sheet(width, 120), 2), "Water (Aqua)"),)
+        ((*_, blocks),) = (backs_of(SheetUse(sheet(width, 120), 2), "Water (Aqua)"),)
         lines = [line for block in blocks for line in said(block)]
         batch = next(line for line in lines if "Batch" in line)
         assert "Batch: ML-270306" in batch
@@ -80,7 +80,7 @@ def test_the_day_and_the_batch_stand_apart_and_whole() -> None:
 def test_the_line_to_sign_is_as_long_as_there_is_room_and_at_least_as_long_as_it_was() -> None:
     lengths = []
     for width in (34, 60, 74):
-        (blocks,) = backs_of(Stock(sheet(width, 120), 2), "Water (Aqua)")
+        (blocks,) = backs_of(SheetUse(sheet(width, 120), 2), "Water (Aqua)")
         (blank,) = [run.blank for block in blocks for line in block.lines for run in line if run.blank]
         lengths.append(blank)
         assert 18 <= blank <= 48 and blank < width - 2 * 2.5

@@ -18,7 +18,7 @@ from builder.compose.label_layout.composed import lay_out_composed, whole_of
 from builder.compose.label_layout.label_heights import rules_of
 from builder.compose.label_layout.label_lines import Setter, hyphenating_setter_of, setter_of
 from builder.compose.label_layout.label_plans import plan_labels
-from builder.compose.label_layout.label_sheets import Stock
+from builder.compose.label_layout.label_sheets import SheetUse
 from builder.words.hyphens import breaks_of, broken_at, has_patterns
 from tests.compose.conftest import FILES, in_region, read_edition, write_studio
 from tests.compose.test_label_fronts import FACES, LEAST, LIST_OF_FORTY, inside, label, sheet
@@ -39,7 +39,7 @@ def test_long_texts_are_composed_in_every_region(tmp_path: Path, region: str, de
     listed = (*text.back[0], Run(", " + LIST_OF_FORTY))
     text = replace(text, name=NAME_OF_FORTY, back=(listed, (Run("Use: ", bold=True), Run(DIRECTIONS)), *text.back[1:]))
     rules = rules_of(edition.studio, plan.made.batch, plan.filling)
-    stock = Stock(sheet(120, 130), 2)
+    stock = SheetUse(sheet(120, 130), 2)
     laid = sure(lay_out_composed([(text, DESIGNS[design])], stock, rules, PLAIN))
     front, back = (one.blocks for one in laid.labels[0])
     for block in (*front, *back):
@@ -104,7 +104,7 @@ LONG = "Marshmallowcalendulachamomile cream"
 
 
 def composed(text: LabelText, width: float, setter: Setter) -> list[str] | None:
-    laid = lay_out_composed([(text, DESIGNS["posy"])], Stock(sheet(width, 74), 2), LEAST["small"], setter)
+    laid = lay_out_composed([(text, DESIGNS["posy"])], SheetUse(sheet(width, 74), 2), LEAST["small"], setter)
     if laid is None:
         return None
     return ["".join(run.text for run in line) for cell in laid.labels[0] for block in cell.blocks for line in block.lines]
@@ -118,9 +118,9 @@ def test_a_name_is_broken_only_where_no_front_is_composed_without() -> None:
     assert "".join(lines).replace("-", "", 1).find("Marshmallowcalendulachamomile") >= 0 and len(first) > 4
     assert composed(text, 110, PLAIN) == composed(text, 110, BREAKING)
     assert not any(line.endswith("-") for line in sure(composed(text, 110, BREAKING)))
-    laid = sure(lay_out_composed([(text, DESIGNS["posy"])], Stock(sheet(40, 74), 2), LEAST["small"], BREAKING))
+    laid = sure(lay_out_composed([(text, DESIGNS["posy"])], SheetUse(sheet(40, 74), 2), LEAST["small"], BREAKING))
     assert max(block.points for block in laid.labels[0][0].blocks) >= LEAST_NAME
-    assert all(inside(laid.stock, block) for cell in laid.labels[0] for block in cell.blocks) and whole_of(laid.stock).width == 40
+    assert all(inside(laid.sheet, block) for cell in laid.labels[0] for block in cell.blocks) and whole_of(laid.sheet).width == 40
 
 
 def test_a_word_of_a_paragraph_is_broken_only_where_it_is_wider_than_its_line() -> None:

@@ -15,7 +15,7 @@ from builder.compose.label_front.drawn import Ink, drawn
 from builder.compose.label_layout.composed import lay_out_composed, whole_of
 from builder.compose.label_layout.label_layout import LaidOut
 from builder.compose.label_layout.label_lines import Block, Setter
-from builder.compose.label_layout.label_sheets import Stock
+from builder.compose.label_layout.label_sheets import SheetUse
 from builder.compose.label_layout.rules import Rules
 from builder.compose.ornament.portrait import Portrait, portrait_of
 from builder.fonts.typefaces import typefaces_of_labels
@@ -45,12 +45,12 @@ def sheet(width: float, height: float, *, is_round: bool = False, hole: float | 
 
 # A bottle's two labels, a jar's wrap, a lid with its tag, a tag of two sides, a band around a bar, a lid and a base.
 SHAPES = {
-    "bottle": Stock(sheet(74, 74), 2),
-    "wrap": Stock(sheet(186, 60), 1),
-    "lid and tag": Stock(sheet(41, 41, is_round=True), 1, sheet(63.5, 127, hole=5)),
-    "tag": Stock(sheet(63.5, 127, hole=5), 2),
-    "band": Stock(sheet(164, 50), 1),
-    "lid and base": Stock(sheet(74, 74, is_round=True), 2),
+    "bottle": SheetUse(sheet(74, 74), 2),
+    "wrap": SheetUse(sheet(186, 60), 1),
+    "lid and tag": SheetUse(sheet(41, 41, is_round=True), 1, sheet(63.5, 127, hole=5)),
+    "tag": SheetUse(sheet(63.5, 127, hole=5), 2),
+    "band": SheetUse(sheet(164, 50), 1),
+    "lid and base": SheetUse(sheet(74, 74, is_round=True), 2),
 }
 LARGE = ("bottle", "wrap", "tag", "band")
 
@@ -96,7 +96,7 @@ def inside(stock: LabelSheet, block: Block) -> bool:
     return True
 
 
-def checked(text: LabelText, design: str, stock: Stock, rules: Rules) -> LaidOut | None:
+def checked(text: LabelText, design: str, stock: SheetUse, rules: Rules) -> LaidOut | None:
     """Lay out one label, hold it against every rule, and give it; None where it does not fit."""
     laid = lay_out_composed([(text, DESIGNS[design])], stock, rules, SETTER)
     if laid is None:
@@ -104,7 +104,7 @@ def checked(text: LabelText, design: str, stock: Stock, rules: Rules) -> LaidOut
     cells = [one.blocks for one in laid.labels[0]]
     back_cells = [one.blocks for one in laid.back.labels[0]] if laid.back else []
     everything = [block for cell in (*cells, *back_cells) for block in cell]
-    stocks = [laid.stock] * len(cells) + ([laid.back.stock] if laid.back else [])
+    stocks = [laid.sheet] * len(cells) + ([laid.back.sheet] if laid.back else [])
     for one, cell in zip(stocks, (*cells, *back_cells), strict=True):
         for block in cell:
             assert inside(one, block), (design, block)
@@ -124,7 +124,7 @@ def checked(text: LabelText, design: str, stock: Stock, rules: Rules) -> LaidOut
     assert net.points <= 0.7 * name + 1e-6
     assert height(net, net.lines[0][0]) >= (EIGHTH if rules.net > 10 else SIXTEENTH) - 1e-6
     if rules.net_part:
-        assert net.y >= (1 - rules.net_part) * whole_of(laid.stock).height - 1e-6
+        assert net.y >= (1 - rules.net_part) * whole_of(laid.sheet).height - 1e-6
     identity = next(block for block in cells[0] if text_of([block]) == text.identity.split())
     assert identity.below + 0.7 * rules.net * POINT <= net.y + 1e-6, "the clear space above net contents"
     said = sorted(word.casefold() for word in text_of(everything))
@@ -166,7 +166,7 @@ LIST_OF_FORTY = ", ".join(f"{first} {second} Oil" for first in ("Olea", "Cocos",
     ],
 )
 def test_long_texts_stand_whole_or_are_refused(design: str, what: str, text: LabelText) -> None:
-    wide = Stock(sheet(100, 104), 2)
+    wide = SheetUse(sheet(100, 104), 2)
     laid = checked(text, design, wide, LEAST["large"])
     assert laid is not None, what
     checked(text, design, SHAPES["bottle"], LEAST["large"])
@@ -186,7 +186,7 @@ def test_a_name_that_cannot_be_the_largest_thing_has_no_composed_front() -> None
 def test_whatever_the_name_every_rule_holds(words: list[str], design: str, shape: str, width: int) -> None:
     stock = SHAPES[shape]
     if shape == "bottle":
-        stock = Stock(sheet(width, 74), 2)
+        stock = SheetUse(sheet(width, 74), 2)
     checked(label(name=" ".join(words)), design, stock, LEAST["large" if shape in LARGE else "small"])
 
 

@@ -46,11 +46,11 @@ def test_it_keeps_its_proportions_and_stays_off_edges_words_and_mark(design: str
     blocks = laid.labels[0][0].blocks
     for one in of_logo(blocks):
         assert one.width / one.height == pytest.approx(3.0) and 4.0 <= one.height <= 8.0
-        assert one.x >= 2.49 and one.y >= 2.49 and one.x + one.width <= whole_of(laid.stock).width - 2.49
+        assert one.x >= 2.49 and one.y >= 2.49 and one.x + one.width <= whole_of(laid.sheet).width - 2.49
         for other in blocks:
             beside = one.x + one.width <= other.x + 1e-6 or other.x + other.width <= one.x + 1e-6
             assert other is one or one.below <= other.y + 1e-6 or other.below <= one.y + 1e-6 or beside, other
-    assert all(inside(laid.stock, block) for block in blocks if not block.picture)
+    assert all(inside(laid.sheet, block) for block in blocks if not block.picture)
 
 
 def test_on_a_bottle_every_design_bears_it_and_on_a_small_lid_none() -> None:

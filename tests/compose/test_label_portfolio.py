@@ -12,7 +12,7 @@ from builder.compose.edition import Edition
 from builder.compose.label_front.designs import DESIGNS
 from builder.compose.label_front.drawn import Ink
 from builder.compose.label_layout.composed import lay_out_composed
-from builder.compose.label_layout.label_sheets import Stock
+from builder.compose.label_layout.label_sheets import SheetUse
 from builder.compose.ornament.portrait import Form
 from builder.compose.views.labels import LabelsView, PositionView
 from builder.model.document import Folder
@@ -108,7 +108,7 @@ def test_each_label_stands_beneath_its_own_name(edition: Edition) -> None:
 def test_of_a_label_that_goes_around_a_jar_its_middle_is_seen() -> None:
     """Plain geometry: on a jar of 236 mm around, which is 75.1 mm wide, a label that is wider is cut off as much on both sides."""
     text = label(name="Still water bath salts")
-    laid = sure(lay_out_composed([(text, DESIGNS["posy"])], Stock(sheet(95.25, 63.5), 2), LEAST["large"], SETTER))
+    laid = sure(lay_out_composed([(text, DESIGNS["posy"])], SheetUse(sheet(95.25, 63.5), 2), LEAST["large"], SETTER))
     (whole,) = _shown(laid, ONE, Ink.ACCENT)
     (seen,) = _shown(laid, ONE, Ink.ACCENT, 236 / pi)
     off = (236 / pi - 95.25) / 2

@@ -77,10 +77,10 @@ def test_labels_of_another_size_have_sheets_of_their_own(edition: Edition) -> No
     assert len(on_shared_sheets([salts, bar])) == 1
     laid = bar.laid_out
     assert laid is not None
-    other = replace(laid.stock, corner=laid.stock.width, name="another")
-    assert len(on_shared_sheets([salts, replace(bar, laid_out=replace(laid, stock=other))])) == 2
-    renamed = replace(laid.stock, name="another")
-    assert len(on_shared_sheets([salts, replace(bar, laid_out=replace(laid, stock=renamed))])) == 1
+    other = replace(laid.sheet, corner=laid.sheet.width, name="another")
+    assert len(on_shared_sheets([salts, replace(bar, laid_out=replace(laid, sheet=other))])) == 2
+    renamed = replace(laid.sheet, name="another")
+    assert len(on_shared_sheets([salts, replace(bar, laid_out=replace(laid, sheet=renamed))])) == 1
     assert on_shared_sheets([replace(salts, laid_out=None)]) == []
 
 

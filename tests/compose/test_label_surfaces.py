@@ -12,7 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.compose.label_layout.label_plans import LabelPlan, plan_labels
-from builder.compose.label_layout.label_sheets import stocks_to_try
+from builder.compose.label_layout.label_sheets import uses_to_try
 from builder.model.label.label_sheet import LabelSheet, Paper
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.quantity import Length, Volume
@@ -87,17 +87,17 @@ def plans(tmp_path: Path, measures: str) -> tuple[Studio, ClassPlan, LabelPlan]:
 
 def test_labels_of_the_size_of_the_container_come_first_and_a_tag_bears_what_a_lid_does_not(tmp_path: Path) -> None:
     _, _, roomy = plans(tmp_path / "roomy", "height: 70 mm, around: 240 mm, lid: 70 mm, ")
-    stock = sure(roomy.laid_out).stock
+    stock = sure(roomy.laid_out).sheet
     assert stock.name.startswith("our jar, ") and stock.height.millimetres <= 70
     assert stock.width.millimetres * sure(roomy.laid_out).count <= 240
     studio, sheet, flat = plans(tmp_path / "flat", "height: 12 mm, around: 136 mm, lid: 43 mm, ")
-    assert sure(flat.laid_out).stock.is_round and sure(flat.laid_out).stock.width.millimetres <= 43
-    stock = sure(sure(flat.laid_out).back).stock
+    assert sure(flat.laid_out).sheet.is_round and sure(flat.laid_out).sheet.width.millimetres <= 43
+    stock = sure(sure(flat.laid_out).back).sheet
     assert stock.hole is not None
     # The text of a tag stands below its hole, which is drawn from 9 mm to 14 mm.
     (cells, *_) = sure(sure(flat.laid_out).back).labels
     assert all(block.y >= 14 for cell in cells for block in cell.blocks)
-    tried = [(one.sheet.name, one.count, one.back) for stocks in stocks_to_try(studio, sheet, flat.filling.fill) for one in stocks]
+    tried = [(one.sheet.name, one.count, one.back) for stocks in uses_to_try(studio, sheet, flat.filling.fill) for one in stocks]
     names = [name for name, _, _ in tried]
     assert len(tried) == len(set(tried)) and names.index(stock.name) < names.index("letter 1 x 2")
 
@@ -106,7 +106,7 @@ def test_without_measures_labels_of_the_usual_size_come_first_then_a_tag_and_las
     studio, sheet, plan = plans(tmp_path, "")
     tried = [
         (one.sheet.name, one.count, one.back and one.back.name)
-        for stocks in stocks_to_try(studio, sheet, plan.filling.fill)
+        for stocks in uses_to_try(studio, sheet, plan.filling.fill)
         for one in stocks
     ]
     assert tried[0] == ("our jar, front and back", 2, None)
@@ -121,8 +121,8 @@ def test_a_front_on_the_container_has_its_back_on_a_tag_where_both_find_no_room(
     recipe = FILES["recipes/salts.yaml"].replace("4 fl oz jar, weight: 113 g", "our vial, weight: 10 g, measured: one filled")
     edition = read_edition(write_studio(tmp_path, recipes__salts_yaml=recipe, shelf__containers_yaml=shelf))
     laid = sure(next(plan_labels(edition.studio, edition.plans[-1])).laid_out)
-    assert laid.count == 1 and laid.stock.width.millimetres <= 30 and laid.stock.height.millimetres <= 55
-    assert laid.back and laid.back.stock.hole is not None
+    assert laid.count == 1 and laid.sheet.width.millimetres <= 30 and laid.sheet.height.millimetres <= 55
+    assert laid.back and laid.back.sheet.hole is not None
 
 
 # Plain geometry: a cylinder of that volume whose straight side is so many times as high as it is across; a slab of that face and thickness.
@@ -173,10 +173,10 @@ def test_a_label_that_no_container_of_its_capacity_could_bear_does_not_sit(stock
 
 def test_a_label_to_colour_in_takes_its_place_too(tmp_path: Path) -> None:
     studio, sheet, plan = plans(tmp_path, "height: 70 mm, around: 150 mm, lid: 70 mm, ")
-    assert sure(plan.laid_out).count * sure(plan.laid_out).stock.width.millimetres <= 150
+    assert sure(plan.laid_out).count * sure(plan.laid_out).sheet.width.millimetres <= 150
     wishes = replace(studio.profile.labels, to_colour=True)
     studio = replace(studio, profile=replace(studio.profile, labels=wishes))
-    assert sure(next(plan_labels(studio, sheet)).laid_out).stock.width < Length(Fraction(95))
+    assert sure(next(plan_labels(studio, sheet)).laid_out).sheet.width < Length(Fraction(95))
 
 
 # Plain geometry, and paper of 8.5 in by 11 in and of 210 mm by 297 mm (ISO 216).

@@ -5,7 +5,7 @@ from dataclasses import replace
 from builder.compose.addresses import Address
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
-from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
+from builder.compose.teaching.lesson_flow import FlowSource, Foot, compose_flow
 from builder.compose.teaching.pieces import writer_of
 from builder.compose.views.caution import CautionView
 from builder.compose.views.lesson import FlowPart, LessonFlow, ProseView, StepRun
@@ -65,7 +65,7 @@ def test_in_brief_says_less_only_where_the_caution_has_fewer_words(edition: Edit
     sheet = edition.plans[0].made[1].batch
     source = FlowSource(part(Steps((step("lye"),))), sheet)
     writer = writer_of(edition, HERE, "classes/first")
-    (whole,), (brief,) = (compose_flow(edition.studio, [source], writer, in_brief=brief).parts for brief in (False, True))
+    (whole,), (brief,) = (compose_flow(edition.studio, [source], writer, foot=foot).parts for foot in (Foot.EMPTY, Foot.LYE))
     assert [len(block.if_it_happens) for block in cautions(whole)] == [4]
     (said,) = [block.if_it_happens for block in cautions(brief)]
     assert "running water at once" in said[0] and "20 minutes" in said[0] and "poison centre" in said[0]

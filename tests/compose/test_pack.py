@@ -55,7 +55,7 @@ def test_the_page_of_counts_says_how_often_each_page_is_printed(edition: Edition
     assert said["Take-home sheet, plain salts: 500 g"] == ["25 to 28", "3", "both sides", "6"]
     assert said["Take-home sheet, plain bar: 500 g of oils"] == ["29 to 34", "3", "both sides", "9"]
     assert said["Check list"] == ["2", "1", "the back of this page", ""]
-    assert said["Labels, Plain salts"] == said["Labels, Plain bar"] == ["its own stock, one side", "2"]
+    assert said["Labels, Plain salts"] == said["Labels, Plain bar"] == ["its own sheets, one side", "2"]
     told = words_of(html)
     assert "no need to print: Why this format, and the rules (why-this-format.pdf) and Workings (workings.pdf)." in told
     # Pages: 1 cover, 1 list, 6 of the teacher's and 2 of the assistant's, 2 of cards, 2 × 3 steps, 2 of batch cards, 1 of doses, 3 × 4 and

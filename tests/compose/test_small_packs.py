@@ -85,7 +85,7 @@ def test_the_list_alone_gets_smaller_as_little_as_does_and_never_below_its_heigh
     studio, sheet = edition.studio, edition.plans[-1]
     plan = next(plan_labels(studio, sheet))
     laid, ordinary = plan.laid_out, rules_of(studio, plan.made.batch, plan.filling)
-    assert laid is not None and laid.stock.name == "tube sheet"
+    assert laid is not None and laid.sheet.name == "tube sheet"
     blocks = [block for cell in laid.labels[0] for block in cell.blocks]
     small = [block for block in blocks if block.points < ordinary.text]
     assert [block.lines[0][0].text.strip() for block in small] == ["Ingredients:"]
@@ -93,7 +93,7 @@ def test_the_list_alone_gets_smaller_as_little_as_does_and_never_below_its_heigh
     rules = list(smaller_rules(studio, plan.made.batch, plan.filling))
     tried = [one.ingredients for one in rules]
     assert tried == sorted(tried, reverse=True) and tried[0] == SMALLER[0] and tried[-1] == pytest.approx(0.5, abs=0.01)
-    fitting = [lay_out(plan.texts, laid.stock, 1, one, Setter(studio.typefaces)) for one in (ordinary, *rules)]
+    fitting = [lay_out(plan.texts, laid.sheet, 1, one, Setter(studio.typefaces)) for one in (ordinary, *rules)]
     assert next(one for one in fitting if one) == laid and fitting[0] is None
 
 

@@ -1,4 +1,4 @@
-"""Every text of the stock that can reach a label has its words in each language that a region asks for."""
+"""Every text of the library that can reach a label has its words in each language that a region asks for."""
 
 from collections.abc import Iterator
 
@@ -19,7 +19,7 @@ LEFT_OUT = ("no scent", "no colour", "no color", "no flavour", "no flavor")
 
 
 def texts_of(region: str) -> Iterator[str]:
-    """Yield the texts of the stock that a label of a region can carry."""
+    """Yield the texts of the library that a label of a region can carry."""
     yield from (product.identity for product in STUDIO.products.values())
     yield from (rule.wording for rule in STUDIO.label_warnings if not rule.regions or region in rule.regions)
     yield from (card.name for card in STUDIO.ingredients.values() if card.kind != "alkali")

@@ -1,4 +1,4 @@
-"""Molar masses and densities of the stock against general reference libraries: molmass for masses, chemicals for densities.
+"""Molar masses and densities of the library against general reference libraries: molmass for masses, chemicals for densities.
 
 molmass adds up the standard atomic weights of a formula. chemicals holds the IAPWS-95 equation of state of water, and the correlation of
 Perry's handbook (8th edition, table 2-32) for ethanol. Which formula a substance has is a fact of chemistry, and stands here.
@@ -10,7 +10,7 @@ from chemicals.dippr import EQ105
 from molmass import Formula
 
 from builder.read.values.bounds import FIGURES
-from tests.content.test_stock import BY_NAME, STUDIO
+from tests.content.test_library import BY_NAME, STUDIO
 from tests.making import sure
 
 FORMULAS = {

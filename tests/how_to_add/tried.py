@@ -119,7 +119,7 @@ def test_a_region_has_labels_in_its_words() -> None:
 def test_a_label_sheet_can_be_asked_for() -> None:
     studio = studio_with(("studio.yaml", "region: US", "region: UK\nlabels: {sheet: moon sheet}"))
     (plan,) = plan_labels(studio, plan_of(studio, "plain-lotion"))
-    assert plan.laid_out and plan.laid_out.stock.name == "moon sheet"
+    assert plan.laid_out and plan.laid_out.sheet.name == "moon sheet"
 
 
 def test_a_container_is_filled() -> None:

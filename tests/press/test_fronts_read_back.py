@@ -120,7 +120,7 @@ def _undesigned(made: MadeProduct) -> MadeProduct:
 
 def lines_of(labelled: Labelled) -> Iterator[tuple[Block, int, str, float, float]]:
     """Yield each line of the labels of the first sheet: its block, its number in it, what it says, and where its cell begins."""
-    stock = labelled.labels[0].laid_out.stock
+    stock = labelled.labels[0].laid_out.sheet
     number = labelled.first - 1
     for label in labelled.labels:
         for blocks in (one.blocks for one in label.positions):
@@ -182,7 +182,7 @@ def test_every_line_is_printed_where_it_was_laid_out(recipe: str, design: str) -
 @pytest.mark.parametrize(("recipe", "design"), CASES)
 def test_letters_are_as_high_as_the_law_asks_for_and_net_contents_stand_at_the_bottom(recipe: str, design: str) -> None:
     labelled, page = labels_of(recipe, design)
-    stock = labelled.labels[0].laid_out.stock
+    stock = labelled.labels[0].laid_out.sheet
     least = EIGHTH if PANELS[recipe] > 5 else SIXTEENTH
     seen = 0
     for block, at, said, x, y in lines_of(labelled):

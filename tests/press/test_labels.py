@@ -1,4 +1,4 @@
-"""Label sheets: every cell where the stock has it, letters as high as was asked for, and no text over an edge."""
+"""Label sheets: every cell where the sheet has it, letters as high as was asked for, and no text over an edge."""
 
 import io
 import os

@@ -1,4 +1,4 @@
-"""Several dates to what they need together, what the stock leaves to be bought, the packs for it, and what is left."""
+"""Several dates to what they need together, what the inventory leaves to be bought, the packs for it, and what is left."""
 
 from collections.abc import Sequence
 from dataclasses import replace

@@ -9,6 +9,7 @@ from builder.model.finding_kind import ACCEPTABLE_STOP, FindingKind
 from builder.model.label.ingredient_list import Question
 from builder.model.place import Place
 from builder.model.recipe.column import Line, Role
+from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.recipe import ListedAs
 from builder.words.fold import fold
 
@@ -24,16 +25,21 @@ _OPEN = "Nothing proves which of two ingredients there is more of in this produc
         ACCEPTABLE_STOP,
         "Nothing says how the label declares an ingredient, so that no label of the recipe can be true.",
     ),
+    FindingKind("label-name-twice", ACCEPTABLE_STOP, "A card lists an ingredient twice, so that nobody knows how much of it there is."),
     FindingKind("label-order-open", ACCEPTABLE_STOP, "Nothing proves which of two ingredients comes first on the label."),
 )
 def find_open_label_orders(batch: Batch) -> Iterator[BatchFinding]:
     """Look at the ingredient lists of all variants; each name or pair is reported once, of many pairs the first."""
     for name in sorted({name for variant in batch.filling.variants for name in variant.ingredients.nameless}):
         yield batch.label_stop("label-name-missing", _place_of(name, batch), *_nameless(name, batch), "")
-    # What is in a product of which a name is missing, and so how the others stand in it, is not known yet.
-    open_lists = [
-        variant.ingredients for variant in batch.filling.variants if variant.ingredients.open_pairs and not variant.ingredients.nameless
-    ]
+    twice = [(card, name) for card in batch.worked.cards_in(batch.cards) for name in _named_twice(card)]
+    for card, name in twice:
+        wrong = f"The card of {card.name} lists {name} twice under `label name:`, and a list on a label names each ingredient once."
+        remedy = "Copy the list that the supplier declares: each name once, at its own place in the order."
+        yield batch.label_stop("label-name-twice", _place_of(card.name, batch), wrong, remedy, "")
+    # What is in a product of which a name is missing or stands twice, and so how the others stand in it, is not known yet.
+    known = [] if twice else [variant.ingredients for variant in batch.filling.variants if not variant.ingredients.nameless]
+    open_lists = [listed for listed in known if listed.open_pairs]
     told: Counter[str] = Counter()
     for pair in sorted({pair for listed in open_lists for pair in _alphabetic(listed.open_pairs)}):
         questions = [listed.question for listed in open_lists if listed.question and pair in _alphabetic(listed.open_pairs)]
@@ -46,6 +52,13 @@ def find_open_label_orders(batch: Batch) -> Iterator[BatchFinding]:
 
 def _alphabetic(pairs: Iterable[tuple[str, str]]) -> frozenset[tuple[str, str]]:
     return frozenset((min(pair), max(pair)) for pair in pairs)
+
+
+def _named_twice(card: Ingredient) -> list[str]:
+    """Return the names that a card lists more than once."""
+    names = card.label_name.inci if card.label_name else ()
+    times = Counter(map(fold, names))
+    return [name for name in names if times.pop(fold(name), 1) > 1]
 
 
 def _nameless(name: str, batch: Batch) -> tuple[str, str]:

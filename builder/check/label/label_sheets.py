@@ -25,14 +25,14 @@ def find_unfit_label_sheets(studio: Studio) -> Iterator[Finding]:
     yield from _unknown(studio, studio.profile.labels, *studio.classes.values())
     for studio_class in studio.classes.values():
         yield from _unknown(studio, studio_class.labels, studio_class)
-        stock = _stock(studio, studio_class.labels) or _stock(studio, studio.profile.labels)
+        sheet = _asked_for(studio, studio_class.labels) or _asked_for(studio, studio.profile.labels)
         for date in studio_class.dates:
-            if stock is not None and date.first_label > stock.positions:
+            if sheet is not None and date.first_label > sheet.positions:
                 yield stop(
                     "label-position-off-the-sheet",
                     date.at("first label"),
-                    f'The first label is to be number {date.first_label}, and the sheet "{stock.name}" has {stock.positions}.',
-                    f"Count the labels row by row from the top left: write a number from 1 to {stock.positions}.",
+                    f'The first label is to be number {date.first_label}, and the sheet "{sheet.name}" has {sheet.positions}.',
+                    f"Count the labels row by row from the top left: write a number from 1 to {sheet.positions}.",
                     about=_labels_of(studio_class),
                 )
 
@@ -53,7 +53,7 @@ def find_first_labels_off_the_sheet(fits: Iterable[LabelFit]) -> Iterator[Findin
             )
 
 
-def _stock(studio: Studio, wishes: LabelWishes) -> LabelSheet | None:
+def _asked_for(studio: Studio, wishes: LabelWishes) -> LabelSheet | None:
     return studio.label_sheets.get(fold(wishes.sheet)) if wishes.sheet else None
 
 
@@ -63,8 +63,8 @@ def _labels_of(*classes: StudioClass) -> frozenset[Subject]:
 
 def _unknown(studio: Studio, wishes: LabelWishes, *classes: StudioClass) -> Iterator[Finding]:
     unread = studio.unread.label_sheets
-    if wishes.sheet and _stock(studio, wishes) is None and ANY not in unread and fold(wishes.sheet) not in unread:
-        names = [stock.name for stock in studio.label_sheets.values()]
+    if wishes.sheet and _asked_for(studio, wishes) is None and ANY not in unread and fold(wishes.sheet) not in unread:
+        names = [sheet.name for sheet in studio.label_sheets.values()]
         yield stop(
             "label-sheet-unknown",
             wishes.place,

@@ -1,4 +1,4 @@
-"""A count of the stock on a day that has not come yet."""
+"""A count of the inventory on a day that has not come yet."""
 
 from collections.abc import Iterator
 from datetime import date

@@ -11,7 +11,7 @@ from builder.model.supplies.supply import SupplyKind
 
 
 @rule_on(STUDIO, FindingKind("inventory-twice", CAUTION, "The same thing is in stock on two lines, and only the first counts."))
-def find_stock_twice(studio: Studio) -> Iterator[Finding]:
+def find_inventory_twice(studio: Studio) -> Iterator[Finding]:
     """Compare each line with those above it, whichever of its names a thing is written with."""
     met: dict[tuple[SupplyKind, str], InventoryEntry] = {}
     for one in studio.inventory:

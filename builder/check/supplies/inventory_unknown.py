@@ -12,7 +12,7 @@ from builder.words.nearest import Meanings, did_you_mean
 
 
 @rule_on(STUDIO, FindingKind("inventory-unknown", CAUTION, "Something in stock is no ingredient, container or item that is known here."))
-def find_unknown_stock(studio: Studio) -> Iterator[Finding]:
+def find_unknown_inventory(studio: Studio) -> Iterator[Finding]:
     """Look up each thing that is in stock."""
     items = {supply.name.key: supply.name.text for supply in studio.supplies if supply.kind is SupplyKind.ITEM}
     known = {

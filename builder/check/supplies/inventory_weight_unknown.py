@@ -10,7 +10,7 @@ from builder.model.studio import Studio
 
 
 @rule_on(STUDIO, FindingKind("inventory-weight-unknown", CAUTION, "A volume is in stock, and without a density nobody knows its weight."))
-def find_stock_without_weight(studio: Studio) -> Iterator[Finding]:
+def find_inventory_without_weight(studio: Studio) -> Iterator[Finding]:
     """See that each volume in stock becomes a weight."""
     for one in studio.inventory:
         card = studio.stocked(one.name)

@@ -36,7 +36,7 @@ _OWN = f'A rule of your own goes into studio.yaml: "teaching policy: {{%s: {{%s}
     FindingKind("lye-not-mixed-ahead", CAUTION, "Students handle dry lye, which staff can mix ahead."),
     FindingKind("not-weighed-ahead", STOP, "Children take from the bottle what staff have to weigh ahead."),
     FindingKind("poured-by-children", CAUTION, "Small children pour what is hot enough to burn, or fill from it."),
-    FindingKind("policy-laxer", CAUTION, "The studio's own teaching policy is laxer on lye than that of the stock."),
+    FindingKind("policy-laxer", CAUTION, "The studio's own teaching policy is laxer on lye than that of the library."),
     FindingKind("seats-over-supervision", CAUTION, "More seats can be booked than the adults of the class can watch."),
 )
 def find_supervision_wanting(plan: ClassPlan) -> Iterator[Finding]:
@@ -215,9 +215,9 @@ def _laxer(plan: ClassPlan) -> Iterator[Finding]:
             yield caution(
                 "policy-laxer",
                 rule.place,
-                f'For "{rule.key}" the studio\'s own policy is laxer than that of the stock ({basis(shipped)}): {listed_once(said)}. Lye '
+                f'For "{rule.key}" the studio\'s own policy is laxer than that of the library ({basis(shipped)}): {listed_once(said)}. Lye '
                 f"and raw soap burn skin and blind eyes, and {plan.studio_class.title} is held by these numbers.",
-                f"Take the numbers of the stock again, or accept this with the reason for which it is safe in your room. {_DECIDES}",
+                f"Take the numbers of the library again, or accept this with the reason for which it is safe in your room. {_DECIDES}",
                 about=frozenset({WholeClass(plan.studio_class.key)}),
             )
 

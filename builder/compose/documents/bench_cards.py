@@ -21,7 +21,7 @@ from builder.compose.recipe.portion_words import container_name, containers_of, 
 from builder.compose.recipe.wording import grams, listed, sentence, weighed
 from builder.compose.supplies.supply_words import strokes_and_weight
 from builder.compose.teaching.class_plans import flow_source, when
-from builder.compose.teaching.lesson_flow import compose_flow
+from builder.compose.teaching.lesson_flow import Foot, compose_flow
 from builder.compose.teaching.pieces import writer_of
 from builder.compose.teaching.supervision_words import in_groups
 from builder.compose.teaching.weighing_words import at_the_bench, solution_at_the_bench
@@ -104,7 +104,7 @@ def compose_bench_steps(edition: Edition, plan: ClassPlan, here: Address) -> Com
     whole = [flow_source(plan, timed) for timed in plan.timeline]
     sources = [one for one in whole if one.part.by_hand]
     writer = writer_of(edition, here, addresses.class_folder(plan.studio_class.key))
-    flow = compose_flow(edition.studio, sources, writer, short_again=True, aid_at_foot=True, whole=whole)
+    flow = compose_flow(edition.studio, sources, writer, short_again=True, foot=Foot.DANGERS, whole=whole)
     count = _copies_of_steps(plan)
     if count == plan.groups:
         copies = say_count(

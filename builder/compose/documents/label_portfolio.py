@@ -22,7 +22,7 @@ from builder.compose.label_layout.label_layout import LaidOut
 from builder.compose.label_layout.label_lines import Setter, setter_of
 from builder.compose.label_layout.label_pages import place, position_of
 from builder.compose.label_layout.label_plans import LabelPlan, labels_planned, lay_out_dressed
-from builder.compose.label_layout.label_sheets import Stock, wished
+from builder.compose.label_layout.label_sheets import SheetUse, wished
 from builder.compose.label_layout.on_pages import GAP, WORDS, Group, Item, Page, in_lines, on_pages, wide_of
 from builder.compose.ornament.portrait import Portrait, portrait_of
 from builder.compose.recipe.portion_words import container_name
@@ -99,8 +99,8 @@ def _captioned(setter: Setter, named: list[Captioned], wide: float) -> Iterator[
 def _in(studio: Studio, plan: ClassPlan, label_plan: LabelPlan, laid: LaidOut, design: Design, *, to_fill_in: bool) -> LaidOut | None:
     """Lay out a label in a design on the labels that its date has, else on the best ones for that design."""
     batch, filling, dressed = label_plan.made.batch, label_plan.filling, [(label_plan.texts[0], design)]
-    stock = Stock(laid.stock, laid.count, laid.back.stock if laid.back else None)
-    found = lay_out_composed(dressed, stock, rules_of(studio, batch, filling), setter_of(studio.typefaces), to_fill_in=to_fill_in)
+    sheet = SheetUse(laid.sheet, laid.count, laid.back.sheet if laid.back else None)
+    found = lay_out_composed(dressed, sheet, rules_of(studio, batch, filling), setter_of(studio.typefaces), to_fill_in=to_fill_in)
     return found or lay_out_dressed(studio, plan, batch, filling, dressed, to_fill_in=to_fill_in)
 
 
@@ -112,7 +112,7 @@ def _shown(laid: LaidOut | None, portrait: Portrait, ink: Ink, most: float | Non
     drawing = laid.labels[0][0].drawing if laid else None
     if laid is None or drawing is None:
         return
-    whole, wide = whole_of(laid.stock), drawing.on.width
+    whole, wide = whole_of(laid.sheet), drawing.on.width
     seen = wide if most is None else min(most, wide)
     off = (seen - wide) / 2
     blocks = [replace(block, x=block.x + off) for block in laid.labels[0][0].blocks if block.x < wide]
@@ -128,12 +128,12 @@ def _backs(laid: LaidOut, portrait: Portrait) -> Iterator[Item]:
     elif laid.count == 2:
         yield _item(position_of(laid.labels[0][1].blocks), laid)
     elif drawing := laid.labels[0][0].drawing:
-        whole = drawn(drawing, portrait, whole_of(laid.stock))
+        whole = drawn(drawing, portrait, whole_of(laid.sheet))
         yield _item(replace(position_of(laid.labels[0][0].blocks), drawing_html=whole), laid)
 
 
 def _item(position: PositionView, laid: LaidOut, wide: float | None = None, off: float = 0.0, seen: float | None = None) -> Item:
-    whole = whole_of(laid.stock)
+    whole = whole_of(laid.sheet)
     corner, width = whole.width / 2 if whole.is_round else 0.0, whole.width if wide is None else wide
     edge = MarkView("cut", f"{place(off, 0, width, whole.height)};border-radius:{corner:.4f}mm")
     return Item(replace(position, marks=(edge,)), width if seen is None else seen, whole.height)
@@ -148,7 +148,7 @@ def _container(container: Container, laid: LaidOut, portrait: Portrait, ink: Ink
     """Draw what is known of a container at its size, its side with the rounded corners of a vessel, its lid, or its flat face, and the
     label in the middle of what bears it; of a label that goes around, what is seen from in front."""
     shapes = list(_seen(container))
-    bearing = shapes[-1] if laid.stock.is_round and shapes else next(iter(shapes), None)
+    bearing = shapes[-1] if laid.sheet.is_round and shapes else next(iter(shapes), None)
     for shape in shapes:
         width, height, radius = shape
         mark = MarkView("outline", f"{place(0, 0, width, height)};border-radius:{radius:.4f}mm")

@@ -11,7 +11,7 @@ from builder.compose.label.label_texts import Paragraph, Run
 from builder.compose.label_layout.label_layout import LaidOut, box_of
 from builder.compose.label_layout.label_lines import Block, Setter
 from builder.compose.label_layout.label_pages import labels_view, place, position_of, shift_of
-from builder.compose.label_layout.label_sheets import known_stocks
+from builder.compose.label_layout.label_sheets import known_sheets
 from builder.compose.recipe.wording import number
 from builder.compose.scopes import LABELS
 from builder.compose.views.labels import LabelsView, MarkView, PositionView
@@ -33,15 +33,15 @@ def compose_test_page(edition: Edition, studio: Studio, _: Address) -> Composed 
     Plain paper that is cut along printed marks needs none of its own.
     """
     used = (sheet for one in LABELS.all(edition) for label in one.labels[:1] for sheet in _sheets_of(label.laid_out) if not sheet.is_cut)
-    stocks = list({stock.name: stock for stock in (*_asked_for(studio), *used)}.values()) or list(known_stocks(studio))[:1]
-    if not stocks or not edition.plans:
+    sheets = list({sheet.name: sheet for sheet in (*_asked_for(studio), *used)}.values()) or list(known_sheets(studio))[:1]
+    if not sheets or not edition.plans:
         return None
-    names = listed([f'"{stock.name}"' for stock in stocks])
-    title = say_count("Test page for the label sheet {sheet}", "Test pages for the label sheets {sheet}", len(stocks), sheet=names)
+    names = listed([f'"{sheet.name}"' for sheet in sheets])
+    title = say_count("Test page for the label sheet {sheet}", "Test pages for the label sheets {sheet}", len(sheets), sheet=names)
     pages: list[tuple[PositionView, ...]] = [(_instructions(edition),)]
-    for stock in stocks:
-        outlines = labels_view(edition, title, stock, [PositionView(art="outline")] * stock.positions)
-        pages.append((*outlines.pages[0], _rulers(edition), _name(edition, stock)))
+    for sheet in sheets:
+        outlines = labels_view(edition, title, sheet, [PositionView(art="outline")] * sheet.positions)
+        pages.append((*outlines.pages[0], _rulers(edition), _name(edition, sheet)))
     return Composed(LabelsView(sheet_frame(edition, title, title), title, tuple(pages)))
 
 
@@ -49,11 +49,11 @@ def _asked_for(studio: Studio) -> list[LabelSheet]:
     """Return the sheets that the studio and its classes ask for, each once."""
     wishes = (studio.profile.labels, *(a_class.labels for a_class in studio.classes.values()))
     found = (studio.label_sheets.get(fold(one.sheet)) for one in wishes if one.sheet)
-    return list({stock.name: stock for stock in found if stock and stock.paper == studio.profile.paper}.values())
+    return list({sheet.name: sheet for sheet in found if sheet and sheet.paper == studio.profile.paper}.values())
 
 
 def _sheets_of(laid: LaidOut) -> tuple[LabelSheet, ...]:
-    return (laid.stock, laid.back.stock) if laid.back else (laid.stock,)
+    return (laid.sheet, laid.back.sheet) if laid.back else (laid.sheet,)
 
 
 def _instructions(edition: Edition) -> PositionView:
@@ -64,13 +64,13 @@ def _instructions(edition: Edition) -> PositionView:
     )
 
 
-def _name(edition: Edition, stock: LabelSheet) -> PositionView:
+def _name(edition: Edition, sheet: LabelSheet) -> PositionView:
     """Name a sheet in its last label, where neither a ruler nor an outline is crossed."""
-    box, (x, y) = box_of(stock, 3.0), stock.position(stock.positions - 1)
+    box, (x, y) = box_of(sheet, 3.0), sheet.position(sheet.positions - 1)
     right, down = shift_of(edition.studio.profile.labels)
     setter = Setter(edition.studio.typefaces)
     at = x + right + box.x, y + down + box.y
-    return position_of(setter.stack([((Run(_sheet(stock), bold=True),), POINTS)], *at, box.width, 0, at[1] + box.height) or ())
+    return position_of(setter.stack([((Run(_sheet(sheet), bold=True),), POINTS)], *at, box.width, 0, at[1] + box.height) or ())
 
 
 def _rulers(edition: Edition) -> PositionView:
@@ -109,6 +109,6 @@ def _words(right: float, down: float) -> tuple[Paragraph, ...]:
     )
 
 
-def _sheet(stock: LabelSheet) -> str:
-    width, height = (number(side.millimetres, 1) for side in (stock.width, stock.height))
-    return say("Sheet {sheet}: labels of {width} mm by {height} mm.", sheet=stock.name, width=width, height=height)
+def _sheet(sheet: LabelSheet) -> str:
+    width, height = (number(side.millimetres, 1) for side in (sheet.width, sheet.height))
+    return say("Sheet {sheet}: labels of {width} mm by {height} mm.", sheet=sheet.name, width=width, height=height)

@@ -33,11 +33,11 @@ def compose_labels(edition: Edition, labelled: Labelled, _: Address) -> Composed
     title = say("Labels: {name}", name=labelled.title)
     to_colour = wished(edition.studio, labelled.plan).to_colour
     positions = [position for one in labelled.labels for position in _one(edition, one, to_colour=to_colour)]
-    view = labels_view(edition, title, labelled.labels[0].laid_out.stock, positions, labelled.first)
-    backs = [(back.stock, behind.blocks) for one in labelled.labels if (back := one.laid_out.back) for behind in one.behind]
+    view = labels_view(edition, title, labelled.labels[0].laid_out.sheet, positions, labelled.first)
+    backs = [(back.sheet, behind.blocks) for one in labelled.labels if (back := one.laid_out.back) for behind in one.behind]
     if backs:
-        stock = backs[0][0]
-        behind = labels_view(edition, title, stock, [position_of(blocks, marks=hole_of(stock)) for _, blocks in backs], labelled.first_back)
+        sheet = backs[0][0]
+        behind = labels_view(edition, title, sheet, [position_of(blocks, marks=hole_of(sheet)) for _, blocks in backs], labelled.first_back)
         view = replace(view, pages=(*view.pages, *behind.pages))
     return Composed(view)
 
@@ -47,9 +47,9 @@ def _one(edition: Edition, label: OneLabel, *, to_colour: bool) -> Iterator[Posi
     laid = label.laid_out
     portrait = portrait_of(edition.studio, label.plan.made.batch, dict(label.jar.variant.chosen))
     if to_colour and not laid.is_composed:
-        yield PositionView(drawing_html=panel_to_colour(portrait, whole_of(laid.stock)))
+        yield PositionView(drawing_html=panel_to_colour(portrait, whole_of(laid.sheet)))
     ink = Ink.OUTLINES if to_colour else Ink.ACCENT
-    bleed = BLEED if laid.stock.is_cut and laid.stock.across.millimetres > 2 * BLEED else 0.0
+    bleed = BLEED if laid.sheet.is_cut and laid.sheet.across.millimetres > 2 * BLEED else 0.0
     for one in label.positions:
-        position, drawing = position_of(one.blocks, marks=hole_of(laid.stock)), one.drawing
-        yield replace(position, drawing_html=drawn(drawing, portrait, whole_of(laid.stock), ink, bleed)) if drawing else position
+        position, drawing = position_of(one.blocks, marks=hole_of(laid.sheet)), one.drawing
+        yield replace(position, drawing_html=drawn(drawing, portrait, whole_of(laid.sheet), ink, bleed)) if drawing else position

@@ -102,7 +102,7 @@ def _beside(printed: ToPrint, pages: int) -> PackRow:
     if printed.lies is Lies.WITH_NAMES:
         sides = say("paper")
     else:
-        sides = say("its own stock, both sides") if printed.on_both_sides else say("its own stock, one side")
+        sides = say("its own sheets, both sides") if printed.on_both_sides else say("its own sheets, one side")
     return PackRow(printed.name, "", "", sides, str(Piece(1, pages).paper if printed.on_both_sides else pages))
 
 

@@ -28,7 +28,7 @@ from builder.compose.label_layout.label_layout import HOLE_AT
 from builder.compose.label_layout.label_lines import Block, Setter, line_height
 from builder.compose.label_layout.label_pages import hole_of, labels_view, position_of
 from builder.compose.label_layout.label_plans import design_of
-from builder.compose.label_layout.label_sheets import tag_stocks, wished
+from builder.compose.label_layout.label_sheets import tag_sheets, wished
 from builder.compose.ornament.colouring import SMALLEST
 from builder.compose.ornament.portrait import Portrait, portrait_of
 from builder.compose.views.labels import PositionView
@@ -57,14 +57,14 @@ def compose_tags(edition: Edition, plan: ClassPlan, _: Address) -> Composed | No
     studio = edition.studio
     if not plan.students or not wished(studio, plan).tags:
         return None
-    tags = ((stock, back) for stock in tag_stocks(studio) if _holds_front(stock) and (back := _back(edition, plan, stock)))
-    stock, back = next(tags, (None, None))
-    if stock is None or back is None:
+    tags = ((sheet, back) for sheet in tag_sheets(studio) if _holds_front(sheet) and (back := _back(edition, plan, sheet)))
+    sheet, back = next(tags, (None, None))
+    if sheet is None or back is None:
         return None
     title = say("Tags: {class_title}", class_title=plan.studio_class.title)
-    fronts = [_front(edition, stock, *dress) for dress in _dresses(edition, plan)]
-    view = labels_view(edition, title, stock, fronts)
-    behind = labels_view(edition, title, _turned(stock), list(_mirrored([back] * plan.students, stock)))
+    fronts = [_front(edition, sheet, *dress) for dress in _dresses(edition, plan)]
+    view = labels_view(edition, title, sheet, fronts)
+    behind = labels_view(edition, title, _turned(sheet), list(_mirrored([back] * plan.students, sheet)))
     pages = [page for both in zip(view.pages, behind.pages, strict=True) for page in both]
     return Composed(replace(view, pages=tuple(pages)))
 
@@ -79,22 +79,22 @@ def _dresses(edition: Edition, plan: ClassPlan) -> Iterator[tuple[Design, Portra
         yield design, portrait_of(edition.studio, made.batch, dict(jar.variant.chosen) if jar else None)
 
 
-def _top(stock: LabelSheet) -> float:
-    return HOLE_AT + float(stock.hole.millimetres if stock.hole else 0) + BELOW_THE_HOLE
+def _top(sheet: LabelSheet) -> float:
+    return HOLE_AT + float(sheet.hole.millimetres if sheet.hole else 0) + BELOW_THE_HOLE
 
 
-def _holds_front(stock: LabelSheet) -> bool:
+def _holds_front(sheet: LabelSheet) -> bool:
     """Tell whether a tag has room for a mark to colour in, in every design, and for two lines."""
-    whole = whole_of(stock)
+    whole = whole_of(sheet)
     inner = min(
-        whole.width - 2 * max(border_to_colour(design) for design in DESIGNS.values()), whole.height - _top(stock) - 2 * LINE - EDGE
+        whole.width - 2 * max(border_to_colour(design) for design in DESIGNS.values()), whole.height - _top(sheet) - 2 * LINE - EDGE
     )
     return inner >= SMALLEST + 2 * GAP
 
 
-def _front(edition: Edition, stock: LabelSheet, design: Design, portrait: Portrait) -> PositionView:
+def _front(edition: Edition, sheet: LabelSheet, design: Design, portrait: Portrait) -> PositionView:
     """Draw the front of a tag: the hole, the mark to colour in, and the lines for names."""
-    whole, setter = whole_of(stock), Setter(edition.studio.typefaces)
+    whole, setter = whole_of(sheet), Setter(edition.studio.typefaces)
     edge = max(EDGE, border_to_colour(design) + GAP)
     inside = whole.width - 2 * edge
     names = (say_in("the name of who gets a present", "For"), say_in("the name of who gives a present", "From"))
@@ -108,7 +108,7 @@ def _front(edition: Edition, stock: LabelSheet, design: Design, portrait: Portra
         blocks.append(Block(edge, y, wide, BY_HAND, ((Run(word, bold=face == "bold"),),), shown, leading=1.2))
         blank = Run("", blank=inside - wide - 0.2)
         blocks.append(Block(edge + wide, y, inside - wide, BY_HAND, ((blank,),), leading=1.2))
-    top = max(_top(stock), edge + GAP if design.ornament is Ornament.WREATH or design.dashes else 0.0)
+    top = max(_top(sheet), edge + GAP if design.ornament is Ornament.WREATH or design.dashes else 0.0)
     side = min(inside, at - top - GAP)
     drawing = Drawing(design, whole, whole.middle - side / 2, top + (at - GAP - top - side) / 2, side)
     if design.ornament is Ornament.ON_GROUND:
@@ -117,18 +117,18 @@ def _front(edition: Edition, stock: LabelSheet, design: Design, portrait: Portra
         drawing = replace(drawing, leaves_along=(1, 2, 3))
     if design.stripes:
         drawing = replace(drawing, threads=((0.0, at, whole.width),))
-    position = position_of(blocks, marks=hole_of(stock))
+    position = position_of(blocks, marks=hole_of(sheet))
     return replace(position, drawing_html=drawn(drawing, portrait, whole, Ink.OUTLINES))
 
 
-def _back(edition: Edition, plan: ClassPlan, stock: LabelSheet) -> PositionView | None:
+def _back(edition: Edition, plan: ClassPlan, sheet: LabelSheet) -> PositionView | None:
     """Lay out the back of a tag; None where it does not hold all."""
-    width, height = float(stock.width.millimetres), float(stock.height.millimetres)
+    width, height = float(sheet.width.millimetres), float(sheet.height.millimetres)
     inside = width - 2 * EDGE
     setter, address = Setter(edition.studio.typefaces), _address(edition, plan)
     side = qr_side(address) if address else 0.0
     foot = _foot(setter, address, inside, height)
-    head = _head(edition, setter, plan, _top(stock), inside, foot[0].y - side if foot else height - EDGE - side)
+    head = _head(edition, setter, plan, _top(sheet), inside, foot[0].y - side if foot else height - EDGE - side)
     if not head or side > inside:
         return None
     qr = view_qr(address, (width - side) / 2, foot[0].y - side) if address else None
@@ -163,17 +163,17 @@ def _foot(setter: Setter, address: str, inside: float, height: float) -> tuple[B
     return tuple(Block(block.x, block.y + down, block.width, block.points, block.lines) for block in blocks)
 
 
-def _turned(stock: LabelSheet) -> LabelSheet:
+def _turned(sheet: LabelSheet) -> LabelSheet:
     """Return the other side of a sheet: its tags lie as far from the right edge as they do from the left one, and nothing is cut on it."""
-    across = stock.columns * stock.width.millimetres + (stock.columns - 1) * stock.across.millimetres
-    return replace(stock, left=Length(stock.paper.size[0] - stock.left.millimetres - across), hole=None, is_cut=False)
+    across = sheet.columns * sheet.width.millimetres + (sheet.columns - 1) * sheet.across.millimetres
+    return replace(sheet, left=Length(sheet.paper.size[0] - sheet.left.millimetres - across), hole=None, is_cut=False)
 
 
-def _mirrored(backs: Sequence[PositionView], stock: LabelSheet) -> Iterator[PositionView]:
+def _mirrored(backs: Sequence[PositionView], sheet: LabelSheet) -> Iterator[PositionView]:
     """Yield backs row by row from right to left, so that each lies behind its front; a row that is not full begins with empty places."""
-    for begin in range(0, len(backs), stock.columns):
-        row = backs[begin : begin + stock.columns]
-        yield from (*[PositionView()] * (stock.columns - len(row)), *reversed(row))
+    for begin in range(0, len(backs), sheet.columns):
+        row = backs[begin : begin + sheet.columns]
+        yield from (*[PositionView()] * (sheet.columns - len(row)), *reversed(row))
 
 
 def _broken(setter: Setter, text: str, bold: bool, points: float, inside: float) -> str:

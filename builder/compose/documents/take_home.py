@@ -38,7 +38,7 @@ from builder.compose.roster.allergens import allergens_of, allergens_open_in
 from builder.compose.scopes import AtHome
 from builder.compose.supplies.supply_words import home_cost
 from builder.compose.teaching.drawn import figure_html
-from builder.compose.teaching.lesson_flow import FlowSource, calls_of, compose_flow, view_caution
+from builder.compose.teaching.lesson_flow import FlowSource, Foot, calls_of, compose_flow, view_caution
 from builder.compose.teaching.mentions import home_amount
 from builder.compose.teaching.pieces import writer_of
 from builder.compose.teaching.staff_words import days_later
@@ -73,8 +73,8 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     writer = writer_of(edition, here, addresses.class_folder(studio_class.key), at_home=True)
     at_head = IN_LARGE_PRINT if here.is_large_print else AT_HOME
     is_set_in_pages = here.is_paper and not here.is_large_print  # In large print every part runs on wherever it comes to an end of a page.
-    in_brief = batch.grams.lye is not None
-    flow = joined(compose_flow(studio, sources, writer, (batch,), in_brief=in_brief, short_again=True, at_head=at_head))
+    foot = Foot.LYE if batch.grams.lye is not None else Foot.EMPTY
+    flow = joined(compose_flow(studio, sources, writer, (batch,), foot=foot, short_again=True, at_head=at_head))
     flow = lye_opened(cooling_at_its_step(flow, studio, parts, batch), studio, parts, batch)
     described = say("How to make {recipe} at home: {size}", recipe=batch.recipe.name, size=size_words(home.size))
     view = TakeHomeView(

@@ -19,7 +19,7 @@ from builder.compose.recipe.batch_words import view_batches
 from builder.compose.recipe.wording import duration
 from builder.compose.roster.allergy_words import stands_with_the_people
 from builder.compose.teaching.class_plans import flow_source, when
-from builder.compose.teaching.lesson_flow import FlowSource, compose_flow
+from builder.compose.teaching.lesson_flow import FlowSource, Foot, compose_flow
 from builder.compose.teaching.pieces import writer_of
 from builder.compose.teaching.staff_words import when_done
 from builder.compose.views.for_staff import StaffProduct, StepsGroup, TeacherView
@@ -67,7 +67,7 @@ def _view(edition: Edition, plan: ClassPlan, here: Address, title: str) -> Teach
         writer_of(edition, here, addresses.class_folder(studio_class.key)),
         [made.batch for made in plan.made],
         short_again=True,
-        aid_at_foot=True,
+        foot=Foot.DANGERS,
     )
     parts = iter(whole.parts)
     return TeacherView(

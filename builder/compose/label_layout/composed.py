@@ -12,7 +12,7 @@ from builder.compose.label_front.front import Front, front_of
 from builder.compose.label_front.space import Space
 from builder.compose.label_layout.label_layout import GAP, GUTTER, LaidOut, LaidPosition, box_of
 from builder.compose.label_layout.label_lines import Block, Setter, line_height
-from builder.compose.label_layout.label_sheets import Stock
+from builder.compose.label_layout.label_sheets import SheetUse
 from builder.compose.label_layout.rules import Rules
 from builder.compose.recipe.wording import NBSP
 from builder.model.label.label_sheet import LabelSheet
@@ -37,17 +37,17 @@ class _Way:
     is_apart: bool
 
 
-def lay_out_composed(labels: Sequence[Dressed], stock: Stock, rules: Rules, setter: Setter, *, to_fill_in: bool = False) -> LaidOut | None:
+def lay_out_composed(labels: Sequence[Dressed], use: SheetUse, rules: Rules, setter: Setter, *, to_fill_in: bool = False) -> LaidOut | None:
     """Lay out labels of one product, each in its design; None where one of them has no composed front or no room for its back.
 
     `to_fill_in`: fronts have a title to write in place of the name.
     """
     best: tuple[float, LaidOut] | None = None
-    for way in _ways(stock, rules):
+    for way in _ways(use, rules):
         fronts = _fronts(labels, way, rules, setter, to_fill_in=to_fill_in)
         if fronts is None:
             continue
-        found = _with_backs(labels, stock, way, fronts, rules, setter)
+        found = _with_backs(labels, use, way, fronts, rules, setter)
         if found is None:
             continue
         worth = found.points + NAME_COUNTS * min(front.name for front in fronts.values())
@@ -56,29 +56,29 @@ def lay_out_composed(labels: Sequence[Dressed], stock: Stock, rules: Rules, sett
     return best[1] if best else None
 
 
-def whole_of(stock: LabelSheet) -> Space:
+def whole_of(sheet: LabelSheet) -> Space:
     """Return a label to its edges."""
-    return Space(0.0, 0.0, float(stock.width.millimetres), float(stock.height.millimetres), stock.is_round)
+    return Space(0.0, 0.0, float(sheet.width.millimetres), float(sheet.height.millimetres), sheet.is_round)
 
 
-def inside_of(stock: LabelSheet, inset: float) -> Space:
+def inside_of(sheet: LabelSheet, inset: float) -> Space:
     """Return where text may stand on a label."""
-    if stock.is_round:
-        return whole_of(stock).inside(inset)
-    box = box_of(stock, inset)
+    if sheet.is_round:
+        return whole_of(sheet).inside(inset)
+    box = box_of(sheet, inset)
     return Space(box.x, box.y, box.width, box.height)
 
 
-def _ways(one: Stock, rules: Rules) -> Iterator[_Way]:
-    stock = one.sheet
-    whole, inside = whole_of(stock), inside_of(stock, rules.inset)
+def _ways(one: SheetUse, rules: Rules) -> Iterator[_Way]:
+    sheet = one.sheet
+    whole, inside = whole_of(sheet), inside_of(sheet, rules.inset)
     if one.back is not None:
         yield _Way(inside, whole, inside_of(one.back, rules.inset), is_apart=True)
         return
     if one.count == 2:
         yield _Way(inside, whole, inside, is_apart=True)
         return
-    if stock.is_round or stock.hole is not None:
+    if sheet.is_round or sheet.hole is not None:
         return
     for share in SHARES:
         width = inside.width * share - GUTTER / 2
@@ -124,7 +124,7 @@ def _front(text: LabelText, space: Space, label: Space, rules: Rules, faces: _Fa
 
 
 def _with_backs(
-    labels: Sequence[Dressed], stock: Stock, way: _Way, fronts: dict[Dressed, Front], rules: Rules, setter: Setter
+    labels: Sequence[Dressed], use: SheetUse, way: _Way, fronts: dict[Dressed, Front], rules: Rules, setter: Setter
 ) -> LaidOut | None:
     texts = dict.fromkeys(text for text, _ in labels)
     points = rules.text
@@ -140,13 +140,13 @@ def _with_backs(
             break
         size -= STEP
     both = [(fronts[text, design], backs[text]) for text, design in labels]
-    if stock.back is not None:
-        on_the_other = LaidOut(stock.back, points, tuple((LaidPosition(back),) for _, back in both))
-        return LaidOut(stock.sheet, points, tuple((LaidPosition(front.blocks, front.drawing),) for front, _ in both), on_the_other)
+    if use.back is not None:
+        on_the_other = LaidOut(use.back, points, tuple((LaidPosition(back),) for _, back in both))
+        return LaidOut(use.sheet, points, tuple((LaidPosition(front.blocks, front.drawing),) for front, _ in both), on_the_other)
     if way.is_apart:
         apart = tuple((LaidPosition(front.blocks, front.drawing), LaidPosition(back)) for front, back in both)
-        return LaidOut(stock.sheet, points, apart)
-    return LaidOut(stock.sheet, points, tuple((LaidPosition((*front.blocks, *back), front.drawing),) for front, back in both))
+        return LaidOut(use.sheet, points, apart)
+    return LaidOut(use.sheet, points, tuple((LaidPosition((*front.blocks, *back), front.drawing),) for front, back in both))
 
 
 def _backs(

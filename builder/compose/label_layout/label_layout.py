@@ -47,7 +47,7 @@ class LaidOut:
     `back` are the backs where they lie on a sheet of their own.
     """
 
-    stock: LabelSheet
+    sheet: LabelSheet
     points: float
     labels: tuple[tuple[LaidPosition, ...], ...]
     back: "LaidOut | None" = None
@@ -73,20 +73,20 @@ class LaidOut:
         return self.count + (to_colour and not self.is_composed)
 
 
-def lay_out(texts: Sequence[LabelText], stock: LabelSheet, panels: int, rules: Rules, setter: Setter) -> LaidOut | None:
+def lay_out(texts: Sequence[LabelText], sheet: LabelSheet, panels: int, rules: Rules, setter: Setter) -> LaidOut | None:
     """Lay out labels of one product alike; None where one of them does not fit at a lawful size."""
-    box = box_of(stock, rules.inset)
-    best = _laid(texts, stock, box, panels, rules.text, rules, setter)
+    box = box_of(sheet, rules.inset)
+    best = _laid(texts, sheet, box, panels, rules.text, rules, setter)
     # What does not fit at the least size fits at no other.
     for points in _sizes(rules.text) if best else ():
-        larger = _laid(texts, stock, box, panels, points, rules, setter)
+        larger = _laid(texts, sheet, box, panels, points, rules, setter)
         if larger:
             return larger
     return best
 
 
 def _laid(
-    texts: Sequence[LabelText], stock: LabelSheet, box: Box, panels: int, points: float, rules: Rules, setter: Setter
+    texts: Sequence[LabelText], sheet: LabelSheet, box: Box, panels: int, points: float, rules: Rules, setter: Setter
 ) -> LaidOut | None:
     done: dict[LabelText, tuple[LaidPosition, ...]] = {}
     for text in texts:
@@ -95,16 +95,16 @@ def _laid(
             if positions is None:
                 return None
             done[text] = tuple(map(LaidPosition, positions))
-    return LaidOut(stock, points, tuple(done[text] for text in texts))
+    return LaidOut(sheet, points, tuple(done[text] for text in texts))
 
 
-def box_of(stock: LabelSheet, inset: float) -> Box:
+def box_of(sheet: LabelSheet, inset: float) -> Box:
     """Return the place for text in a position: its inset rectangle, what is below the hole of a tag, or the square in a circle."""
-    width, height = float(stock.width.millimetres), float(stock.height.millimetres)
-    if stock.hole is not None:
-        top = HOLE_AT + float(stock.hole.millimetres) + BELOW_THE_HOLE
+    width, height = float(sheet.width.millimetres), float(sheet.height.millimetres)
+    if sheet.hole is not None:
+        top = HOLE_AT + float(sheet.hole.millimetres) + BELOW_THE_HOLE
         return Box(inset, top, width - 2 * inset, height - top - inset)
-    if stock.is_round:
+    if sheet.is_round:
         side = width * SQUARE_IN_CIRCLE - inset / 2
         return Box((width - side) / 2, (height - side) / 2, side, side)
     return Box(inset, inset, width - 2 * inset, height - 2 * inset)

@@ -17,15 +17,15 @@ from builder.model.recipe.quantity import Length
 LONG, OFF, HAIR = 2.0, 0.5, 0.1
 
 
-def labels_view(edition: Edition, title: str, stock: LabelSheet, positions: Sequence[PositionView], first: int = 1) -> LabelsView:
-    """Lay positions on sheets of a stock, from the position of that number (counted from 1) on; a printer that is off is made up for."""
-    frame = replace(sheet_frame(edition, title, title), paper=stock.paper.casefold())
+def labels_view(edition: Edition, title: str, sheet: LabelSheet, positions: Sequence[PositionView], first: int = 1) -> LabelsView:
+    """Lay positions on sheets of a sheet, from the position of that number (counted from 1) on; a printer that is off is made up for."""
+    frame = replace(sheet_frame(edition, title, title), paper=sheet.paper.casefold())
     shift = shift_of(edition.studio.profile.labels)
     left = iter(positions)
     pages = []
     start = first - 1
-    while page := tuple(islice(left, stock.positions - start)):
-        pages.append(tuple(_placed(stock, start + number, position, shift) for number, position in enumerate(page)))
+    while page := tuple(islice(left, sheet.positions - start)):
+        pages.append(tuple(_placed(sheet, start + number, position, shift) for number, position in enumerate(page)))
         start = 0
     return LabelsView(frame, title, tuple(pages))
 
@@ -40,12 +40,12 @@ def position_of(blocks: Iterable[Block], marks: tuple[MarkView, ...] = ()) -> Po
     return PositionView("", tuple(_block(block) for block in blocks), marks)
 
 
-def hole_of(stock: LabelSheet) -> tuple[MarkView, ...]:
+def hole_of(sheet: LabelSheet) -> tuple[MarkView, ...]:
     """Draw the hole of a tag; a label has none."""
-    if stock.hole is None:
+    if sheet.hole is None:
         return ()
-    across = float(stock.hole.millimetres)
-    return (MarkView("hole", place((float(stock.width.millimetres) - across) / 2, HOLE_AT, across, across)),)
+    across = float(sheet.hole.millimetres)
+    return (MarkView("hole", place((float(sheet.width.millimetres) - across) / 2, HOLE_AT, across, across)),)
 
 
 def place(x: float, y: float, width: float, height: float) -> str:
@@ -53,15 +53,15 @@ def place(x: float, y: float, width: float, height: float) -> str:
     return f"left:{x:.4f}mm;top:{y:.4f}mm;width:{width:.4f}mm;height:{height:.4f}mm"
 
 
-def _placed(stock: LabelSheet, number: int, position: PositionView, shift: tuple[float, float]) -> PositionView:
-    x, y = stock.position(number)
-    width, height = float(stock.width.millimetres), float(stock.height.millimetres)
-    corner = width / 2 if stock.is_round else float(stock.corner.millimetres)
+def _placed(sheet: LabelSheet, number: int, position: PositionView, shift: tuple[float, float]) -> PositionView:
+    x, y = sheet.position(number)
+    width, height = float(sheet.width.millimetres), float(sheet.height.millimetres)
+    corner = width / 2 if sheet.is_round else float(sheet.corner.millimetres)
     whole = f"{place(0, 0, width, height)};border-radius:{corner:.4f}mm"
     has_corners = (
-        stock.is_cut and not stock.is_round and stock.hole is None and min(stock.across.millimetres, stock.down.millimetres) > 2 * LONG
+        sheet.is_cut and not sheet.is_round and sheet.hole is None and min(sheet.across.millimetres, sheet.down.millimetres) > 2 * LONG
     )
-    kinds = [*(["cut"] if stock.is_cut and not has_corners else []), *([position.art] if position.art else [])]
+    kinds = [*(["cut"] if sheet.is_cut and not has_corners else []), *([position.art] if position.art else [])]
     marks = (*(MarkView(kind, whole) for kind in kinds), *(_corners(width, height) if has_corners else ()), *position.marks)
     return replace(position, style=place(x + shift[0], y + shift[1], width, height), marks=marks)
 

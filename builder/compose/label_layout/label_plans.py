@@ -12,12 +12,12 @@ from builder.compose.label_layout.label_heights import height_rules, rules_of, s
 from builder.compose.label_layout.label_layout import LaidOut, lay_out
 from builder.compose.label_layout.label_lines import Setter, hyphenating_setter_of, setter_of
 from builder.compose.label_layout.label_sheets import (
-    Stock,
-    known_stocks,
+    SheetUse,
+    known_sheets,
     label_sits,
-    stock_is_known,
-    stocks_to_try,
-    tag_stocks,
+    sheet_is_known,
+    tag_sheets,
+    uses_to_try,
     wished,
 )
 from builder.compose.label_layout.rules import Rules
@@ -63,13 +63,13 @@ def label_fits(studio: Studio, plans: Iterable[ClassPlan]) -> list[LabelFit]:
     Nothing is said of a class that asks for a sheet which nobody has described; that is a finding of its own.
     """
     fits = []
-    for plan in (one for one in plans if stock_is_known(studio, one)):
+    for plan in (one for one in plans if sheet_is_known(studio, one)):
         begun = plan.date is None
         for planned in labels_planned(studio, plan):
             fit = _fit(studio, plan, planned)
             if not begun and plan.date and planned.laid_out:
-                stock, begun = planned.laid_out.stock, True
-                fit = replace(fit, starts=Start(plan.date.first_label, stock.name, stock.positions, plan.date.at("first label")))
+                sheet, begun = planned.laid_out.sheet, True
+                fit = replace(fit, starts=Start(plan.date.first_label, sheet.name, sheet.positions, plan.date.at("first label")))
             fits.append(fit)
     return fits
 
@@ -124,8 +124,8 @@ def lay_out_dressed(
     setters = (setter, hyphenating_setter_of(setter.faces))
     for tried in (sitting, [too_large]):
         composed = (_composed(dressed, tried, one, to_fill_in=to_fill_in) for one in setters)
-        each = [(stock, rules) for way in tried for stock, rules in way if stock.back is None]
-        packed = (lay_out(texts, stock.sheet, stock.count, rules, one) for one in setters for stock, rules in each)
+        each = [(use, rules) for way in tried for use, rules in way if use.back is None]
+        packed = (lay_out(texts, use.sheet, use.count, rules, one) for one in setters for use, rules in each)
         if laid := next((one for one in chain(composed, packed) if one), None):
             return laid
     return None
@@ -137,7 +137,7 @@ def design_of(studio: Studio, plan: ClassPlan, recipe: Recipe, jar: Jar) -> Desi
     return DESIGNS.get(name, USUAL)
 
 
-Way = tuple[Stock, Rules]
+Way = tuple[SheetUse, Rules]
 
 
 def _composed(
@@ -145,8 +145,8 @@ def _composed(
 ) -> LaidOut | None:
     for tried in ways:
         bare = None
-        for stock, rules in tried:
-            laid = lay_out_composed(dressed, stock, rules, setter, to_fill_in=to_fill_in)
+        for use, rules in tried:
+            laid = lay_out_composed(dressed, use, rules, setter, to_fill_in=to_fill_in)
             if laid and all(one.drawing.is_marked for label in laid.labels for one in label if one.drawing):
                 return laid
             bare = bare or laid
@@ -157,11 +157,11 @@ def _composed(
 
 def _ways(studio: Studio, plan: ClassPlan, batch: WorkedBatch, filling: Filling) -> tuple[list[Way], ...]:
     """Return what is tried in turn: the best sheets, and on a small pack these with a smaller ingredient list; then the others."""
-    best, *others = stocks_to_try(studio, plan, filling.fill)
+    best, *others = uses_to_try(studio, plan, filling.fill)
     rules = rules_of(studio, batch, filling)
-    on_it = [stock for stock in best if stock.sheet.hole is None and label_sits(studio, filling.fill, stock.sheet, stock.count)]
-    smaller = [(stock, one) for one in smaller_rules(studio, batch, filling) for stock in on_it]
-    return [*((stock, rules) for stock in best), *smaller], *([(stock, rules) for stock in one] for one in others)
+    on_it = [use for use in best if use.sheet.hole is None and label_sits(studio, filling.fill, use.sheet, use.count)]
+    smaller = [(use, one) for one in smaller_rules(studio, batch, filling) for use in on_it]
+    return [*((use, rules) for use in best), *smaller], *([(use, rules) for use in one] for one in others)
 
 
 def text_of(studio: Studio, plan: ClassPlan, batch: WorkedBatch, jar: Jar) -> LabelText:
@@ -186,7 +186,7 @@ def _fit(studio: Studio, plan: ClassPlan, planned: LabelPlan) -> LabelFit:
     if planned.laid_out is None:
         setter, rules = setter_of(studio.typefaces), rules_of(studio, batch, filling)
         would_do, on_two = (
-            tuple(stock.name for stock in known_stocks(studio) if lay_out(planned.texts, stock, panels, rules, setter)) for panels in (1, 2)
+            tuple(sheet.name for sheet in known_sheets(studio) if lay_out(planned.texts, sheet, panels, rules, setter)) for panels in (1, 2)
         )
     heights = [
         f"{what} {shortest(max(rule.height.millimetres for rule in rows), 2)} mm"
@@ -206,7 +206,7 @@ def _fit(studio: Studio, plan: ClassPlan, planned: LabelPlan) -> LabelFit:
         # What a package has to say of its contents is too long for any design.
         is_composed=bool(filling.fill.units > 1 or (planned.laid_out and planned.laid_out.is_composed)),
         has_fields=not wishes.to_colour or not planned.laid_out or planned.laid_out.has_fields,
-        on=planned.laid_out.stock.name if planned.laid_out else "",
+        on=planned.laid_out.sheet.name if planned.laid_out else "",
         would_do=would_do,
         on_two=on_two,
         least=", ".join(heights),
@@ -227,20 +227,20 @@ def _over_container(studio: Studio, plan: ClassPlan, planned: LabelPlan) -> Over
     wishes, fill, laid = wished(studio, plan), planned.filling.fill, planned.laid_out
     container = studio.container(fill.container)
     labels = laid.labels_each(to_colour=wishes.to_colour) if laid else 0
-    if container is None or laid is None or label_sits(studio, fill, laid.stock, labels) is not False:
+    if container is None or laid is None or label_sits(studio, fill, laid.sheet, labels) is not False:
         return None
-    setter, rules, stock = setter_of(studio.typefaces), rules_of(studio, planned.made.batch, planned.filling), laid.stock
-    sitting = [one for one in known_stocks(studio) if label_sits(studio, fill, one, labels)]
+    setter, rules, sheet = setter_of(studio.typefaces), rules_of(studio, planned.made.batch, planned.filling), laid.sheet
+    sitting = [one for one in known_sheets(studio) if label_sits(studio, fill, one, labels)]
     would_do, tags = (
-        tuple(one.name for one in stocks if lay_out(planned.texts, one, laid.count, rules, setter))
-        for stocks in (sitting, tag_stocks(studio))
+        tuple(one.name for one in sheets if lay_out(planned.texts, one, laid.count, rules, setter))
+        for sheets in (sitting, tag_sheets(studio))
     )
-    on_two = (one for one in known_stocks(studio) if label_sits(studio, fill, one, 2 + wishes.to_colour))
-    fit_on_two = tuple(one.name for one in (*on_two, *tag_stocks(studio)) if lay_out(planned.texts, one, 2, rules, setter))
+    on_two = (one for one in known_sheets(studio) if label_sits(studio, fill, one, 2 + wishes.to_colour))
+    fit_on_two = tuple(one.name for one in (*on_two, *tag_sheets(studio)) if lay_out(planned.texts, one, 2, rules, setter))
     return OverContainer(
         container=container_name(studio, fill),
-        sheet=stock.name,
-        label=f"{_mm(stock.width)} wide and {_mm(stock.height)} high",
+        sheet=sheet.name,
+        label=f"{_mm(sheet.width)} wide and {_mm(sheet.height)} high",
         labels=labels,
         places=", ".join(f"{what} {_mm(length)}" for what, length in container.outside.measured) or NOT_MEASURED,
         would_do=would_do,

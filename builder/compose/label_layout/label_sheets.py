@@ -42,14 +42,14 @@ def wished(studio: Studio, plan: ClassPlan) -> Wished:
     )
 
 
-def stock_is_known(studio: Studio, plan: ClassPlan) -> bool:
+def sheet_is_known(studio: Studio, plan: ClassPlan) -> bool:
     """Tell whether the sheet that a class asks for has been described; it has where it asks for none."""
     name = wished(studio, plan).sheet
     return not name or fold(name) in studio.label_sheets
 
 
 @dataclass(frozen=True)
-class Stock:
+class SheetUse:
     """What one text is tried on: so many labels of a sheet, or a front of one and a back of another."""
 
     sheet: LabelSheet
@@ -57,10 +57,7 @@ class Stock:
     back: LabelSheet | None = None
 
 
-Stocks = list[Stock]
-
-
-def stocks_to_try(studio: Studio, plan: ClassPlan, fill: Fill) -> tuple[Stocks, ...]:
+def uses_to_try(studio: Studio, plan: ClassPlan, fill: Fill) -> tuple[list[SheetUse], ...]:
     """Return what is tried in turn: the sheet that is asked for, or labels of the container's own size and those of the studio's paper that
     sit on it; a front on the container with its back on a tag; tags; labels that sit on an unusually large container of its kind; and last
     those that sit on none.
@@ -69,11 +66,11 @@ def stocks_to_try(studio: Studio, plan: ClassPlan, fill: Fill) -> tuple[Stocks, 
     """
     wishes = wished(studio, plan)
     if wishes.sheet:
-        stock = studio.label_sheets.get(fold(wishes.sheet))
-        asked_for = _counted([stock] if stock else [], wishes)
+        sheet = studio.label_sheets.get(fold(wishes.sheet))
+        asked_for = _counted([sheet] if sheet else [], wishes)
         sitting = [one for one in asked_for[1:] if label_sits(studio, fill, one.sheet, one.count) is not False]
         return ([*asked_for[:1], *sitting],)
-    known = _counted(known_stocks(studio), wishes)
+    known = _counted(known_sheets(studio), wishes)
     found = studio.container(fill.container) if fill.units == 1 else None
     if found is None:
         return (known,)
@@ -83,28 +80,28 @@ def stocks_to_try(studio: Studio, plan: ClassPlan, fill: Fill) -> tuple[Stocks, 
     with_tags = _front_with_tag(studio, container) if 2 in wishes.counts else ()
     too_large = [one for one in larger if label_sits(studio, fill, one.sheet, one.count) is False]
     on_large_ones = [one for one in larger if one not in too_large]
-    return sitting, [*with_tags], _counted(tag_stocks(studio), wishes) if larger else [], on_large_ones, too_large
+    return sitting, [*with_tags], _counted(tag_sheets(studio), wishes) if larger else [], on_large_ones, too_large
 
 
-def _counted(stocks: Sequence[LabelSheet], wishes: Wished) -> Stocks:
-    return [Stock(stock, count) for stock in stocks for count in wishes.counts]
+def _counted(sheets: Sequence[LabelSheet], wishes: Wished) -> list[SheetUse]:
+    return [SheetUse(sheet, count) for sheet in sheets for count in wishes.counts]
 
 
-def _own_size(studio: Studio, container: Container, wishes: Wished) -> Iterator[Stock]:
+def _own_size(studio: Studio, container: Container, wishes: Wished) -> Iterator[SheetUse]:
     """Yield labels of the container's own size; a lid bears the front where the back goes around the side."""
     paper = studio.profile.paper
-    yield from (Stock(sheet, count) for sheet, count in labels_for(container, paper) if count in wishes.counts)
+    yield from (SheetUse(sheet, count) for sheet, count in labels_for(container, paper) if count in wishes.counts)
     lid = lid_of(container, paper)
     if lid is not None and 2 in wishes.counts:
-        yield from (Stock(lid, 1, back) for back in bands_of(container, paper))
+        yield from (SheetUse(lid, 1, back) for back in bands_of(container, paper))
 
 
-def _front_with_tag(studio: Studio, container: Container) -> Iterator[Stock]:
+def _front_with_tag(studio: Studio, container: Container) -> Iterator[SheetUse]:
     """Yield fronts of the container's own size, each with its back on a tag."""
-    yield from (Stock(front, 1, tag) for front in fronts_for(container, studio.profile.paper) for tag in tag_stocks(studio))
+    yield from (SheetUse(front, 1, tag) for front in fronts_for(container, studio.profile.paper) for tag in tag_sheets(studio))
 
 
-def label_sits(studio: Studio, fill: Fill, stock: LabelSheet, labels: int) -> bool | None:
+def label_sits(studio: Studio, fill: Fill, sheet: LabelSheet, labels: int) -> bool | None:
     """Tell whether so many labels of one container sit on it.
 
     None for a package, and where it is not measured but for labels that no container of its capacity has a place for.
@@ -112,20 +109,20 @@ def label_sits(studio: Studio, fill: Fill, stock: LabelSheet, labels: int) -> bo
     container = studio.container(fill.container)
     if container is None or fill.units != 1:
         return None
-    found = sits(container, stock, labels)
-    return False if found is None and not could_sit(container, stock, labels, studio.constants) else found
+    found = sits(container, sheet, labels)
+    return False if found is None and not could_sit(container, sheet, labels, studio.constants) else found
 
 
-def known_stocks(studio: Studio) -> list[LabelSheet]:
+def known_sheets(studio: Studio) -> list[LabelSheet]:
     """Return the rectangular sheets of the studio's paper, the studio's own first."""
     return [one for one in _of_our_paper(studio) if not one.is_round and one.hole is None]
 
 
-def tag_stocks(studio: Studio) -> list[LabelSheet]:
+def tag_sheets(studio: Studio) -> list[LabelSheet]:
     """Return the sheets of tags of the studio's paper, the studio's own first."""
     return [one for one in _of_our_paper(studio) if one.hole is not None]
 
 
 def _of_our_paper(studio: Studio) -> list[LabelSheet]:
-    stocks = [one for one in studio.label_sheets.values() if one.paper == studio.profile.paper]
-    return sorted(stocks, key=lambda one: not one.place.file.startswith("shelf/"))
+    sheets = [one for one in studio.label_sheets.values() if one.paper == studio.profile.paper]
+    return sorted(sheets, key=lambda one: not one.place.file.startswith("shelf/"))

@@ -33,7 +33,7 @@ def on_shared_sheets(plans: Iterable[LabelPlan]) -> list[tuple[OneLabel, ...]]:
     for plan in plans:
         laid = plan.laid_out
         if laid is not None:
-            of_one_size = (_bare(laid.stock), _bare(laid.back.stock) if laid.back else None)
+            of_one_size = (_bare(laid.sheet), _bare(laid.back.sheet) if laid.back else None)
             behind = laid.back.labels if laid.back else ((),) * len(plan.jars)
             labels = (OneLabel(plan, laid, *one) for one in zip(plan.jars, laid.labels, behind, strict=True))
             shared.setdefault(of_one_size, []).extend(labels)

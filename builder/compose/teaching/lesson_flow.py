@@ -9,6 +9,7 @@ scale is one that is skipped beside the hot pot.
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from enum import Enum, auto
 from itertools import product
 
 from builder.compose.dates.time_words import STAFF_WORDS, who_does
@@ -42,6 +43,26 @@ WRITE_HERE = ' <span class="write-here"></span>'
 RULES_FIRST = message("Local rules and the supplier's safety data sheet come first.")
 
 
+class Foot(Enum):
+    """Whose first aid stands at the foot of each page: in its cautions it is said in brief, and on paper but once.
+
+    `LYE` is for a sheet that says all of the first aid for lye on a page before, `DANGERS` for what has the gravest signal word.
+    """
+
+    EMPTY = auto()
+    LYE = auto()
+    DANGERS = auto()
+
+    def bears(self, text: CautionText) -> bool:
+        """Tell whether the first aid of a caution stands there."""
+        match self:
+            case Foot.LYE:
+                return text.hazard in OF_LYE
+            case Foot.DANGERS:
+                return text.signal is Signal.DANGER
+        return False
+
+
 @dataclass(frozen=True)
 class FlowSource:
     """A part with the batch that it speaks of.
@@ -51,7 +72,7 @@ class FlowSource:
     """
 
     part: Part
-    sheet: WorkedBatch
+    batch: WorkedBatch
     clock: str = ""
     note: str = ""
     letter: str = ""
@@ -63,40 +84,36 @@ def compose_flow(
     studio: Studio,
     sources: Sequence[FlowSource],
     writer: TextWriter,
-    sheets: Iterable[WorkedBatch] = (),
+    batches: Iterable[WorkedBatch] = (),
     *,
-    in_brief: bool = False,
     short_again: bool = False,
-    aid_at_foot: bool = False,
+    foot: Foot = Foot.EMPTY,
     whole: Sequence[FlowSource] = (),
     at_head: int = AT_HOME,
 ) -> LessonFlow:
-    """Lay out some parts. Hazards of `sheets` (and of the parts' own batches) that no step names are spoken of before the first step.
+    """Lay out some parts. Hazards of `batches` (and of the parts' own batches) that no step names are spoken of before the first step.
 
-    With `in_brief`, which is for a sheet that says all of the first aid for lye on a page before, and what comes first at the foot of each,
-    its cautions on lye say that in brief; all but the first leave it to the foot where there is paper.
     With `short_again` a caution that an earlier part has said whole is said in a breath in a later one: hazard, gear and first aid, still.
-    With `aid_at_foot`, for a sheet that shows it at the foot of each page, first aid of dangers stands in their first caution and there.
     `whole` are all parts of the class, where others do some of them: what is weighed before anybody heats it is cold, and nothing is said
     of heat, or of what a step of theirs names, that is in no hands but theirs. `at_head` is how many letters the head of a page holds onto
     which a part runs.
     """
-    flow = _Flow(studio, writer, in_brief, short_again, aid_at_foot, IN_CLASS if aid_at_foot else at_head)
-    batches = list({id(sheet): sheet for sheet in (*sheets, *(source.sheet for source in sources))}.values())
+    flow = _Flow(studio, writer, short_again, foot, IN_CLASS if foot is Foot.DANGERS else at_head)
+    all_batches = list({id(batch): batch for batch in (*batches, *(source.batch for source in sources))}.values())
     cold, warming = set[int](), set[int]()
-    for batch, ahead in product(batches, (True, False)):
-        mine = [one.part for one in whole or sources if one.sheet is batch and (one.part.who is Who.AHEAD) is ahead]
+    for batch, ahead in product(all_batches, (True, False)):
+        mine = [one.part for one in whole or sources if one.batch is batch and (one.part.who is Who.AHEAD) is ahead]
         still = cold_parts(mine)
         cold.update(map(id, still))
         warming.update(map(id, mine[len(still) : len(still) + 1]))
     parts = tuple(flow.part(one, is_cold=id(one.part) in cold, warms=id(one.part) in warming) for one in sources)
-    hazards = [one for sheet in batches for one in hazards_of_recipe(studio, sheet) if not whole or one not in HEAT]
+    hazards = [one for batch in all_batches for one in hazards_of_recipe(studio, batch) if not whole or one not in HEAT]
     of_others = _Flow(studio, writer)
     for one in (other for other in whole if not any(other is mine for mine in sources)):
         of_others.part(one, is_cold=id(one.part) in cold, warms=id(one.part) in warming)
     left = [text for text in cautions_for(studio, hazards) if text.key not in flow.shown | of_others.shown]
     before = tuple(flow.view(text) for text in left)
-    at_foot = first_aid_of(text for text in flow.texts.values() if flow.is_at_foot(text))
+    at_foot = first_aid_of(text for text in flow.texts.values() if foot.bears(text))
     gear = strongest(piece for text in flow.texts.values() for piece in text.gear)
     return LessonFlow(before, parts, flow.calls, at_foot, first_aid_of(flow.texts.values()), gear)
 
@@ -140,9 +157,8 @@ class _Flow:
 
     studio: Studio
     writer: TextWriter
-    in_brief: bool = False
     short_again: bool = False
-    aid_at_foot: bool = False
+    foot: Foot = Foot.EMPTY
     at_head: int = AT_HOME
     texts: dict[str, CautionText] = field(default_factory=dict)
     shown: set[str] = field(default_factory=set)
@@ -161,10 +177,10 @@ class _Flow:
     def part(self, source: FlowSource, *, is_cold: bool, warms: bool) -> FlowPart:
         self.in_part, self.steps, self.letter, self.is_cold = set(), 0, source.letter, is_cold
         self.is_warm, self.held = not (warms and any(map(is_of_heat, sentences_in(source.part.blocks)))), ()
-        named = (text for step in source.part.steps for text in self._named(handled_mentions(step), source.sheet))
+        named = (text for step in source.part.steps for text in self._named(handled_mentions(step), source.batch))
         self.at_steps = {text.key for text in named}
         blocks: list[FlowBlock] = [*self._show(cautions_for(self.studio, source.met))]
-        blocks += [made for block in source.part.blocks for made in self._block(block, source.sheet)]
+        blocks += [made for block in source.part.blocks for made in self._block(block, source.batch)]
         part = source.part
         shown = FlowPart(
             title=part.title,
@@ -254,21 +270,14 @@ class _Flow:
         return said
 
     def _said(self, text: CautionText) -> CautionView:
-        again, of_lye = self.short_again and text.key in self.shown, self.in_brief and text.hazard in OF_LYE
-        told = of_lye and any(one.hazard in OF_LYE for one in self.texts.values())
-        return replace(self.view(text, in_brief=again or of_lye, again=again), aid_at_foot=told)
+        return self.view(text, again=self.short_again and text.key in self.shown)
 
-    def view(self, text: CautionText, *, in_brief: bool = False, again: bool = False) -> CautionView:
-        """Return a caution as this document shows it: once with the first aid that stands at its foot as well, and later without it."""
-        had = text.key in self.texts
+    def view(self, text: CautionText, *, again: bool = False) -> CautionView:
+        """Return a caution as this document shows it: on paper once with the first aid that stands at its foot as well."""
+        at_foot = self.foot.bears(text)
+        told = text.key in self.texts or (self.foot is Foot.LYE and any(map(self.foot.bears, self.texts.values())))
         self.texts[text.key] = text
-        shown = view_caution(text, in_brief=in_brief or self.is_at_foot(text), again=again)
-        if self.is_at_foot(text):
-            return replace(shown, if_it_happens=()) if had else shown
-        if not (text.again and self.aid_at_foot):
-            return shown
-        return replace(shown, in_few_words=f"{text.again} {_aid_in_brief(text)}")
-
-    def is_at_foot(self, text: CautionText) -> bool:
-        """Tell whether the first aid of a caution stands at the foot of each page."""
-        return self.aid_at_foot and text.signal is Signal.DANGER
+        shown = view_caution(text, in_brief=again or at_foot, again=again)
+        if at_foot:
+            return replace(shown, aid_at_foot=told)
+        return replace(shown, in_few_words=f"{text.again} {_aid_in_brief(text)}") if text.again and self.foot is Foot.DANGERS else shown

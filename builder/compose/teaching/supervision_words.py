@@ -12,7 +12,7 @@ from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.supervision import ADULT, WatchedPart, Watcher, WatchRule
 from builder.words.say import message, say, say_count
 
-POLICY = message("These are rules of a policy, not law. Local codes, your insurer and licensed practice come first.")
+POLICY = message("These are rules of a policy, not law. Local rules, the safety data sheet, your insurer and licensed practice come first.")
 # What is counted in a room: groups, places of one person, students; one of them, two, and a run of them by their numbers.
 Kind = Literal["group", "place", "student"]
 ONE: dict[Kind, str] = {

@@ -1,4 +1,4 @@
-"""Label stock by its dimensions alone: a grid of positions on a page."""
+"""A sheet of labels by its dimensions alone: a grid of positions on a page."""
 
 from dataclasses import dataclass, field
 from enum import StrEnum

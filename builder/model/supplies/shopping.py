@@ -58,7 +58,7 @@ class Wanted:
 
     @property
     def short(self) -> Fraction:
-        """Return what the stock leaves to be bought."""
+        """Return what the inventory leaves to be bought."""
         return max(self.needed - self.have, Fraction(0))
 
     @property

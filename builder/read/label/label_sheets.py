@@ -1,4 +1,4 @@
-"""`label_sheets.yaml` becomes the label stock."""
+"""`label_sheets.yaml` becomes the sheets of labels."""
 
 from builder.model.finding import Finding
 from builder.model.label.label_sheet import LabelSheet

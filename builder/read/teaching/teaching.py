@@ -76,7 +76,7 @@ def _above_the_floor(rule: WatchRule, own: OwnNumbers, findings: list[Finding]) 
     if words:
         wrong = (
             f'Your own numbers of the rule "{rule.key}" let people who are too young, or more of them than adults can watch, work with '
-            "what burns and blinds. Below the floor of the stock no class is published."
+            "what burns and blinds. Below the floor of the library no class is published."
         )
         findings.append(stop("policy-below-floor", own.place, wrong, f'Write "{", ".join(words)}" at the laxest.'))
     return own

@@ -18,12 +18,12 @@ IS_ROUND = (ContainerForm.CYLINDER, ContainerForm.TUBE, ContainerForm.ROUND_LID)
 LIES_ON_ANY_SIDE = (ContainerForm.CAVITY, ContainerForm.RECTANGLE)
 
 
-def sits(container: Container, stock: LabelSheet, labels: int) -> bool | None:
+def sits(container: Container, sheet: LabelSheet, labels: int) -> bool | None:
     """Tell whether so many labels of a sheet sit on a container; None where too little of it is known. A tag hangs on anything."""
-    if stock.hole is not None:
+    if sheet.hole is not None:
         return True
     ways = {"side": _around, "lid": _on_lid, "face": _on_face}
-    found = {where: way(container, stock, labels) for where, way in ways.items()}
+    found = {where: way(container, sheet, labels) for where, way in ways.items()}
     if any(found.values()):
         return True
     return None if any(found[where] is None for where in _surfaces_of(container)) else False
@@ -44,16 +44,16 @@ def surface_of(container: Container) -> Fraction | None:
     return around * outside.height.millimetres + PI * across**2 / 2
 
 
-def could_sit(container: Container, stock: LabelSheet, labels: int, constants: Mapping[str, Figure]) -> bool:
+def could_sit(container: Container, sheet: LabelSheet, labels: int, constants: Mapping[str, Figure]) -> bool:
     """Tell whether so many labels can sit on a container of which too little is measured: on the largest of its capacity.
 
     The largest panel is a part of the whole side, so that no label which any container of that capacity could bear is refused.
     """
     panel = panel_of(container, constants)
-    if panel is None or panel.measured or stock.hole is not None or container.shape is ContainerForm.RECTANGLE:
+    if panel is None or panel.measured or sheet.hole is not None or container.shape is ContainerForm.RECTANGLE:
         return True
     whole = panel.area / (constants[SHARE_OF_A_ROUND_SIDE].typical / 100)
-    return labels * stock.width.millimetres * stock.height.millimetres <= whole
+    return labels * sheet.width.millimetres * sheet.height.millimetres <= whole
 
 
 def _surfaces_of(container: Container) -> tuple[str, ...]:
@@ -63,29 +63,29 @@ def _surfaces_of(container: Container) -> tuple[str, ...]:
     return ("side", "lid") if container.shape == ContainerForm.ROUND_LID else ("face",)
 
 
-def _around(container: Container, stock: LabelSheet, labels: int) -> bool | None:
+def _around(container: Container, sheet: LabelSheet, labels: int) -> bool | None:
     """Tell whether labels lie around the side; around a bar they go the short way, and are as high as it is wide."""
     outside = container.outside
     height, around = outside.width if container.shape in LIES_ON_ANY_SIDE else outside.height, outside.around
     if height is None or around is None:
         return None
-    return stock.height.millimetres <= height.millimetres and stock.width.millimetres * labels <= around.millimetres
+    return sheet.height.millimetres <= height.millimetres and sheet.width.millimetres * labels <= around.millimetres
 
 
-def _on_lid(container: Container, stock: LabelSheet, labels: int) -> bool | None:
+def _on_lid(container: Container, sheet: LabelSheet, labels: int) -> bool | None:
     lid = container.outside.lid
     if lid is None:
         return None
-    width, height = stock.width.millimetres, stock.height.millimetres
-    across = width**2 if stock.is_round else width**2 + height**2
+    width, height = sheet.width.millimetres, sheet.height.millimetres
+    across = width**2 if sheet.is_round else width**2 + height**2
     return labels <= FACES and across <= lid.millimetres**2
 
 
-def _on_face(container: Container, stock: LabelSheet, labels: int) -> bool | None:
+def _on_face(container: Container, sheet: LabelSheet, labels: int) -> bool | None:
     width, height = container.outside.width, container.outside.height
     if width is None or height is None:
         return None
-    label, face = (stock.width.millimetres, stock.height.millimetres), (width.millimetres, height.millimetres)
+    label, face = (sheet.width.millimetres, sheet.height.millimetres), (width.millimetres, height.millimetres)
     if container.shape in LIES_ON_ANY_SIDE:
         label, face = (min(label), max(label)), (min(face), max(face))
     return labels <= FACES and label[0] <= face[0] and label[1] <= face[1]

@@ -1,4 +1,4 @@
-"""The stock as a whole: every card loads, every source is used, figures for one fat agree with theory from its fatty acids."""
+"""The library as a whole: every card loads, every source is used, figures for one fat agree with theory from its fatty acids."""
 
 import csv
 import re
