@@ -13,6 +13,7 @@ from builder.check.batches import Batch, batch_of
 from builder.check.dates.dates_published import find_dates_that_differ
 from builder.check.dose.colour_fields import find_colours_out_of_their_field
 from builder.check.formula.acids_on_skin import find_acids_on_the_skin
+from builder.check.formula.plants import find_plants_out_of_place
 from builder.check.keeping.after_opening_missing import find_times_after_opening_missing
 from builder.check.keeping.preservative_fit import find_preservatives_that_do_not_fit
 from builder.check.label.allergens_not_stated import find_allergens_not_stated
@@ -31,7 +32,7 @@ from builder.model.subject import WholeRecipe
 from builder.reckon import reckon_recipe
 from tests.check.test_at_the_edge import batch, card_of, levels, mixed
 from tests.check.test_seen_from_elsewhere import studio_of
-from tests.making import card, figures, grams, lye, share, soap, told
+from tests.making import card, figures, grams, lye, phase, recipe, share, soap, told
 from tests.reckon.test_guests import STUDIO
 from tests.reckon.test_ingredient_list import scent
 from tests.reckon.test_lye_bought import batch as batch_with_lye
@@ -264,3 +265,16 @@ def test_a_misspelt_name_means_one_ingredient_and_no_more(tmp_path: Path) -> Non
     (studio / LOTION).write_text(text, encoding="utf-8")
     found = [one for one in pipeline.check(studio, on=date(2027, 1, 1)).findings if one.name == "ingredient-in-no-step"]
     assert ["the recipe holds safflower oil, and no step" in one.wrong for one in found] == [True]
+
+
+# What water neither dissolves nor carries away as a powder stays in the sieve of a drain (common practice, no source).
+@pytest.mark.parametrize(
+    ("name", "clogs"),
+    [
+        *((one, True) for one in ("rose petals", "green tea leaves", "ground coffee", "rolled oats")),
+        *((one, False) for one in ("honey", "goat milk", "pumice", "oat flour", "rice flour", "cocoa powder")),
+    ],
+)
+def test_pieces_clog_a_drain_and_powders_do_not(name: str, *, clogs: bool) -> None:
+    bath = replace(recipe(phase("all", {"sea salt": share(90), name: share(10)})), product="bath salts")
+    assert ("plants-in-drain caution" in levels(find_plants_out_of_place(replace(STUDIO, recipes={"one": bath})))) is clogs
