@@ -62,7 +62,7 @@ def _largest(container: Container, constants: Mapping[str, Figure], share: Fract
     if container.shape in (ContainerForm.CYLINDER, ContainerForm.TUBE):
         return side
     if container.shape == ContainerForm.ROUND_LID:
-        return max(share * PI * diameter(outer, Fraction(1)) ** 2, PI / 4 * diameter(outer, flattest) ** 2)
+        return PI / 4 * diameter(outer, flattest) ** 2
     if container.shape == ContainerForm.CAVITY:
         return container.capacity.millilitres * 1000 / constants["thinnest bar"].typical
     return outer / constants["thinnest pouch"].typical if container.shape == ContainerForm.BAG else None
