@@ -31,7 +31,7 @@ STAFF: dict[str, dict[str, set[str]]] = {
     },
     "first-cold-process-bar": {
         "Get ready": set(), "Set up": set(), "Make the lye": {LYE}, "Weigh and melt the oils": {HOT}, "Young bars and old bars": {RAW},
-        "Lye into the oils": {LYE, RAW}, "Blend to trace": {RAW}, "Pour and cover": {RAW}, "Wrap a cured bar": set(), "Questions": set(),
+        "Blend, pour and cover": {LYE, RAW}, "Wrap a cured bar": set(), "Questions": set(),
         "Unmold, cut and cure": {RAW},
     },
     "liquid-soap-from-scratch": {

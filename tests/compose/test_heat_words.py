@@ -20,7 +20,7 @@ def freed(most: int, *, near_boiling: bool) -> Dissolving:
 def test_both_ends_are_said_and_the_thermometer_decides() -> None:
     in_air = Cooling(Fraction(75), Fraction(40), Fraction(57), Fraction(247))
     (line,) = lines(None, CoolsTo(Cools.BATCH, in_air, in_air))
-    assert "from 55 minutes to 4 hours 30 minutes" in line
+    assert "from 55 min to 4 h 30 min" in line
     assert "go by the thermometer" in line
 
 

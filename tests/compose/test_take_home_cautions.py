@@ -26,15 +26,14 @@ MET = {
     "kitchen-garden-bar": {
         "Make the lye": {LYE},
         "Weigh and melt the oils": {HOT, SCENT, DUST},
-        "Lye into the oils": {LYE, RAW},
-        "Blend to trace": {RAW, BLADE},
-        "Pour and cover": {RAW, SCENT},
+        "Blend, pour and cover": {LYE, RAW, BLADE, SCENT},
         "Unmold, cut and cure": {RAW},
     },
     "green-lab-bar": {
         "Make the lye at home": {LYE},
         "Weigh and melt the oils": {HOT, SCENT},
-        "Wet the clay and add the lye at home": {LYE, RAW, DUST},
+        "Wet the clay at home": {DUST},
+        "Add the lye at home": {LYE, RAW},
         "Blend to trace": {RAW, BLADE},
         "Stir in clay and scent": {RAW, BLADE, SCENT},
         "Pour your mold": {RAW},
@@ -48,6 +47,7 @@ MET = {
         "Cook the paste": {RAW, HOT},
         "The clear test": {RAW, HOT},
         "Thin the paste": {RAW, HOT},
+        "The paste softens": {RAW, HOT},
         "Preserve and scent": {RAW, SCENT},
     },
     "mint-tin-lip-balm": {"Melt the balm": {FAT}, "Flavor and pour": {FAT, SCENT}, "Label and tidy": {FAT}},
@@ -73,7 +73,7 @@ FIRST_AID = ("running water", "20 minutes", "help takes over")
 # What is finished, cooled or only weighed has none of them: a false alarm costs trust.
 SILENT = {
     "kitchen-garden-bar": ("Set up",),
-    "green-lab-bar": ("Set up at home",),
+    "green-lab-bar": ("Set up at home", "Wet the clay at home"),
     "pump-side-hand-soap": ("Set up", "Fill and label"),
     "winter-hand-cream": ("Weigh for the cream", "Finish the cream", "Fill the cream and tidy"),
     "meadow-lotion": ("Weigh the two phases", "Preserve", "Your own bottle"),

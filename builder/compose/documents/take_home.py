@@ -12,14 +12,14 @@ from builder.compose.document_kind import Composed
 from builder.compose.dose.dose_words import view_choice
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
-from builder.compose.formula.heat_words import heat_freed
+from builder.compose.formula.heat_words import heat_bound
 from builder.compose.formula.page_head import AT_HOME, IN_LARGE_PRINT
 from builder.compose.formula.ph_words import ph_words
 from builder.compose.frames import frame, with_data
 from builder.compose.home.cooling import cooling_at_its_step
 from builder.compose.home.first_weighed import lye_opened
 from builder.compose.home.home_table import home_table
-from builder.compose.home.home_times import cured, home_times
+from builder.compose.home.home_times import home_times
 from builder.compose.home.joined import joined
 from builder.compose.home.letters import letter_of, letters_of_others
 from builder.compose.home.record import view_record
@@ -95,13 +95,12 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         choices=tuple(view_choice(dose, with_drops=False) for dose in batch.own.doses),
         lye=home_lye(batch),
         purities=home_purities(batch),
-        heat=heat_freed(batch),
+        heat=heat_bound(batch),
         flow=flow,
         letters_of_others=letters_of_others(studio, studio_class, batch.recipe.key),
         parts=under_one(flow.parts) if is_set_in_pages else flow.parts,
         runs_on=is_set_in_pages,
         times=home_times(parts, batch),
-        cured=cured(batch),
         danger=_danger(studio, batch),
         storage=batch.recipe.storage,
         keeps=length_words(batch.recipe.keeps),

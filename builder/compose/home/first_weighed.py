@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from builder.compose.views.lesson import LessonFlow
-from builder.model.recipe.column import Role, Weighed
+from builder.model.recipe.column import Weighed
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.model.teaching.lesson import Part
@@ -21,8 +21,8 @@ def first_weighed(studio: Studio, parts: Sequence[Part], batch: WorkedBatch, wan
 
 
 def lye_opened(flow: LessonFlow, studio: Studio, parts: Sequence[Part], batch: WorkedBatch) -> LessonFlow:
-    """Return the flow of some parts, that in which lye is first weighed marked; the first of all where none weighs it."""
+    """Return the flow of some parts, that marked before which stands what there is to know of lye: the first that weighs anything."""
     if batch.grams.lye is None or not flow.parts:
         return flow
-    place, _ = first_weighed(studio, parts, batch, lambda w: w.line.role is Role.ALKALI) or (0, 0)
+    place, _ = first_weighed(studio, parts, batch, lambda _: True) or (0, 0)
     return replace(flow, parts=tuple(replace(part, opens_lye=number == place) for number, part in enumerate(flow.parts)))

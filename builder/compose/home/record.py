@@ -19,11 +19,11 @@ def view_record(batch: WorkedBatch) -> RecordView:
     elif any(phase.heat_to for phase in batch.recipe.phases):
         fields += [(say("Hottest, coolest"), "°C / °F"), (say("Poured at"), "°C / °F")]
     if batch.cure is not None:
-        fields.append((say("Ready on"), say("made on + {time}, the cure", time=length_words(batch.cure.time))))
+        fields.append((say("Ready on"), say("made + {time}", time=length_words(batch.cure.time))))
     elif batch.cures:
         fields.append((say("Ready on"), say("made on + the time of the cure")))
     if batch.grams.lye is not None:
-        fields.append((say("pH of the lather"), say("says nothing of free lye")))
+        fields.append((say("pH, no test of free lye"), ""))
     elif ph_words(batch):
         fields.append((say("pH"), ""))
     weeks = [say("fresh"), *(say("week {number}", number=number) for number in range(1, WEEKS_ON_THE_SHEET + 1))] if batch.cures else []

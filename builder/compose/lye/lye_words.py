@@ -21,7 +21,7 @@ def home_lye(batch: WorkedBatch) -> LyeView | None:
     facts = [_superfat(column.lye), *_parts(column.lye), _concentration(column.lye), *_in_water(column.lye)]
     facts += [*_before_the_cook(column.lye), *_without_waxes(column.lye), *_cured_bar(batch)]
     worst = min((one.lye for one in batch.columns if one.lye), key=lambda lye: lye.lowest)
-    return LyeView(tuple(facts), (range_sentence(worst), *_smallest(batch), say(RAW_UNTIL_CURED)))
+    return LyeView(tuple(facts), (range_sentence(worst), *_smallest(batch)))
 
 
 def home_purities(batch: WorkedBatch) -> tuple[str, ...]:
@@ -64,9 +64,6 @@ def _smallest(batch: WorkedBatch) -> tuple[str, ...]:
     if batch.smallest is None or batch.smallest > batch.grams.total:
         return (say("This is a small batch for such scales: weigh each amount on the finest that holds it."),)
     return (say("On such scales make no batch of less than about {weight}.", weight=grams(batch.smallest)),)
-
-
-RAW_UNTIL_CURED = message("Fresh soap is still caustic, until it has cured, or has cooked and passed its test.")
 
 
 def _superfat(lye: LyeResult) -> LyeFact:

@@ -151,6 +151,12 @@ def calls_of(studio: Studio) -> tuple[Call, ...]:
     return tuple(Call(whose, number) for whose, number in numbers_to_call(studio.profile.emergency))
 
 
+def _at_once(studio: Studio, source: FlowSource) -> Iterable[str]:
+    """Return what a part meets from its first step on; scent that stands covered is met where the part places its caution, if it does."""
+    placed = {studio.cautions[block.name.text].hazard for block in source.part.blocks if isinstance(block, CautionHere)}
+    return (one for one in source.met if one != Hazard.NEAT_ESSENTIAL_OIL or one not in placed)
+
+
 @dataclass
 class _Flow:
     """The run of one document: which cautions it and the part at hand have shown, which that part shows at steps, how many it has."""
@@ -179,7 +185,7 @@ class _Flow:
         self.is_warm, self.held = not (warms and any(map(is_of_heat, sentences_in(source.part.blocks)))), ()
         named = (text for step in source.part.steps for text in self._named(handled_mentions(step), source.batch))
         self.at_steps = {text.key for text in named}
-        blocks: list[FlowBlock] = [*self._show(cautions_for(self.studio, source.met))]
+        blocks: list[FlowBlock] = [*self._show(cautions_for(self.studio, _at_once(self.studio, source)))]
         blocks += [made for block in source.part.blocks for made in self._block(block, source.batch)]
         part = source.part
         shown = FlowPart(

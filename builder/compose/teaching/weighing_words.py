@@ -226,8 +226,8 @@ def _cups(task: WeighingTask) -> str:
             **said,
         )
     return say_count(
-        "{count}\u00a0cup of {ingredient}, {weight} in it, marked with name and weight",
-        "{count}\u00a0cups of {ingredient}, {weight} in each, marked with name and weight",
+        "{count}\u00a0cup or jug of {ingredient}, {weight} in it, marked with name and weight",
+        "{count}\u00a0cups or jugs of {ingredient}, {weight} in each, marked with name and weight",
         task.pots,
         **said,
     )

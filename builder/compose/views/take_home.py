@@ -98,9 +98,8 @@ class TakeHomeView:
     from above, are for lye, empty without it. `label_open` says what is in it where no list can be printed yet; `label_rest` is the word of
     the region for scents where people add theirs to the list by hand, empty elsewhere. `cost` is what the batch costs, empty unless the
     studio asks for it. `letters_of_others` say which parts of the class are not on it. `parts` are those of the flow, those
-    under the same cautions together; `runs_on` says whether one may run on over a page where that saves one. `times` say how long it takes,
-    `cured` when soap is ready, which is the last of them. `weighs_water` says whether
-    water is among what is weighed. `mark_html` is the drawing of the recipe.
+    under the same cautions together; `runs_on` says whether one may run on over a page where that saves one. `times` say how long it takes
+    and when soap is ready. `weighs_water` says whether water is among what is weighed. `mark_html` is the drawing of the recipe.
     """
 
     frame: Frame
@@ -126,7 +125,6 @@ class TakeHomeView:
     parts: tuple[FlowPart | Under, ...]
     runs_on: bool
     times: tuple[str, ...]
-    cured: tuple[str, ...]
     danger: CautionView | None
     storage: str
     keeps: str
