@@ -144,7 +144,7 @@ def agree(edition: Edition, sheet: ClassPlan) -> None:
         assert f"{row[0]} ({row[1]}, {row[2]}): {row[3]}" in terminal
         named, weight = re.escape(task.ingredient[1:]), re.escape(number(task.each))
         cups = re.findall(
-            rf"(\d+) (?:cups? of {named}, {weight} g in|times?: (?:[^:]*, )?{named} {weight} g[,.])",
+            rf"(\d+) (?:cups? or jugs? of {named}, {weight} g in|times?: (?:[^:]*, )?{named} {weight} g[,.])",
             checklist.replace(task.ingredient[0].lower() + task.ingredient[1:], task.ingredient[1:]),
         )
         alike = [one for one in plan.tasks if (one.recipe, one.ingredient, one.each) == (task.recipe, task.ingredient, task.each)]

@@ -37,7 +37,9 @@ def cools_in(one: CoolsTo) -> str:
     """Return in words how long it takes to be cool enough."""
     ends, time = temperature(Temperature(one.in_air.ends)), between(one.in_air, short_duration)
     if one.what is Cools.LYE:
-        return say("Lye takes {time} to cool to {ends}, stirred in cold water perhaps a tenth: go by the thermometer.", ends=ends, time=time)
+        return say(
+            "Lye takes {time} to cool to {ends}, stirred in cold water perhaps a tenth: go by the thermometer.", ends=ends, time=time
+        )
     return say(
         "The batch takes {time} to cool to {ends}, stirred in cold water perhaps a tenth: go by the thermometer.", ends=ends, time=time
     )
