@@ -6,9 +6,9 @@ from builder.library import CONTENT
 from builder.model.finding import Finding
 from builder.model.label.region import Region
 from builder.read.known import Known
-from builder.read.label.regions import read_regions
-from builder.read.recipe.sources import read_sources
+from builder.read.shapes.library import RegionShape, SourceShape
 from builder.read.text.text_files import TextFolder
+from builder.read.yaml.fit import each_made
 from builder.read.yaml.placed_yaml import read_yaml_file
 from tests.making import sure
 
@@ -18,8 +18,8 @@ def regions() -> dict[str, Region]:
     """Read `content/regions.yaml` with the sources that it cites."""
     findings: list[Finding] = []
     content = TextFolder(CONTENT, findings, "content/")
-    known = Known(read_sources(sure(read_yaml_file(content, "sources.yaml")), findings))
-    read = read_regions(sure(read_yaml_file(content, "regions.yaml")), known, findings)
+    known = Known(each_made(SourceShape, sure(read_yaml_file(content, "sources.yaml")), findings))
+    read = each_made(RegionShape, sure(read_yaml_file(content, "regions.yaml")), findings, known)
     assert not findings
     return read
 

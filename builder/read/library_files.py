@@ -16,32 +16,31 @@ from builder.model.library import ANY, Library, Rulebook, Unread
 from builder.model.recipe.figure import Figure
 from builder.model.teaching.caution import CautionText
 from builder.model.teaching.claim import ClaimRules
-from builder.read.dates.calling_codes import read_calling_codes
-from builder.read.dose.essential_oils import read_constituents, with_constituents
-from builder.read.dose.limits import read_colour_rules, read_field_rules, read_limits
+from builder.read.dates.calling_codes import CallingCodeRow
+from builder.read.dose.essential_oils import ConstituentRow, with_constituents
+from builder.read.dose.limits import ColourRow, FieldRow, LimitRow
 from builder.read.drawn_on import DrawnOn, Shelf, Shipped, fields_of
-from builder.read.known import Known
-from builder.read.label.allergens import read_allergens
-from builder.read.label.countries import read_countries
-from builder.read.label.label_names import read_label_names, with_english
-from builder.read.label.label_rules import read_label_warnings, read_type_heights
-from builder.read.label.label_sheets import read_label_sheets
+from builder.read.known import NOTHING_KNOWN, Known
+from builder.read.label.label_rules import AllergenRow, HeightRow, WarningRow, read_countries, read_label_names, with_english
 from builder.read.label.languages import over, read_languages
-from builder.read.label.regions import read_regions
-from builder.read.recipe.constants import read_constants
-from builder.read.recipe.containers import read_containers
+from builder.read.makes import Makes
 from builder.read.recipe.ingredients import index_ingredients, indexed_in_part, read_ingredient
-from builder.read.recipe.products import read_own_products, read_products, read_usual_ph, with_own
-from builder.read.recipe.sources import read_sources
+from builder.read.recipe.products import read_own_products, read_usual_ph, with_own
 from builder.read.recipe.synonyms import read_synonyms
-from builder.read.roster.allergy_words import read_allergy_words
+from builder.read.shapes.figure import FigureShape
+from builder.read.shapes.labels import LabelSheetShape
+from builder.read.shapes.library import ContainerShape, ProductShape, RegionShape, SourceShape
+from builder.read.shapes.prose_tables import AllergyWordsShape
+from builder.read.shapes.teaching import WatchRuleShape
 from builder.read.teaching.cautions import read_caution
 from builder.read.teaching.drawings import read_drawings, read_tool_drawings
 from builder.read.teaching.passages import read_passage
-from builder.read.teaching.teaching import read_format_advice, read_supervision
+from builder.read.teaching.teaching import read_format_advice
 from builder.read.teaching.unsafe_steps import read_claims, read_flame_words, read_lye_words, read_unsafe_steps, read_word_groups
 from builder.read.text.placed_data import PlacedData
+from builder.read.text.tables import read_table
 from builder.read.text.text_files import TextFolder
+from builder.read.yaml.fit import each_made
 from builder.read.yaml.placed_yaml import read_yaml_file
 from builder.words.fold import fold
 
@@ -56,37 +55,37 @@ def read_shipped(folder: Path) -> Shipped:
     findings: list[Finding] = []
     content = TextFolder(folder, findings, "content/")
     unread_sources: set[str] = set()
-    sources = _one(content, "sources.yaml", read_sources, unread=unread_sources)
+    sources = _made(content, "sources.yaml", SourceShape, unread=unread_sources)
     cited = Known(sources, {}, frozenset(unread_sources))
-    regions = _one(content, "regions.yaml", read_regions, cited)
+    regions = _made(content, "regions.yaml", RegionShape, cited)
     cited = replace(cited, regions=tuple(regions))
-    products = _one(content, "products.yaml", read_products, cited)
+    products = _made(content, "products.yaml", ProductShape, cited)
     languages = read_languages(content, "languages")
     usual_ph = _one(content, "usual_ph.yaml", read_usual_ph, cited)
     synonyms = read_synonyms(read_yaml_file(content, "synonyms.yaml") if content.has("synonyms.yaml") else None)
     known = replace(cited, products=products, languages=tuple(languages), usual_ph=usual_ph, kinds_meant=synonyms.kinds)
     regions = with_english(regions, read_label_names(content, "tables/label_names_us.csv", known))
-    allergens = read_allergens(content, "tables/fragrance_allergens_eu.csv", known)
+    allergens = read_table(AllergenRow, content, "tables/fragrance_allergens_eu.csv", known)
     known = replace(known, allergens=frozenset(name for one in allergens for name in one.counts))
     groups = _one(content, "tables/word_groups.yaml", lambda placed, _: read_word_groups(placed))
     steps = _one(content, "tables/unsafe_steps.yaml", read_unsafe_steps, groups, known)
     lye_words = _one(content, "tables/lye_words.yaml", read_lye_words, groups, known)
     flame_words = _one(content, "tables/flame_words.yaml", read_flame_words, groups, known)
     claims = _one(content, "tables/claims.yaml", lambda placed, found: {"claims": read_claims(placed, groups, known, found)})
-    constants = _one(content, "constants.yaml", read_constants, known)
+    constants = _made(content, "constants.yaml", FigureShape, known)
     rulebook = Rulebook(
         constants=constants,
-        supervision=_one(content, "supervision.yaml", read_supervision, known),
+        supervision=_made(content, "supervision.yaml", WatchRuleShape, known),
         drawings=_one(content, "drawings.yaml", read_drawings, content, known),
         tool_drawings=_one(content, "tools.yaml", read_tool_drawings, content, known),
         format_advice=_one(content, "format_advice.yaml", read_format_advice, known),
         regions=regions,
         allergens=allergens,
         languages={OWN: ENGLISH, **languages},
-        calling_codes=read_calling_codes(content, "tables/calling_codes.csv", known),
+        calling_codes=read_table(CallingCodeRow, content, "tables/calling_codes.csv", known),
         countries=read_countries(content, "tables/countries.csv", known),
-        type_heights=read_type_heights(content, "tables/type_heights.csv", known),
-        label_warnings=read_label_warnings(content, "tables/label_warnings.csv", known),
+        type_heights=read_table(HeightRow, content, "tables/type_heights.csv", known),
+        label_warnings=read_table(WarningRow, content, "tables/label_warnings.csv", known),
         unsafe_steps=tuple(steps.values()),
         lye_words=lye_words,
         flame_words=flame_words,
@@ -102,30 +101,37 @@ def _read_shelf(
     """Read what both the library and a studio's shelf may hold; `at` is where in the folder it lies, `shipped` the cautions that ship."""
     findings = folder.findings
     unread: dict[str, set[str]] = {kind: set() for kind in _KINDS}
-    constituents = read_constituents(folder, f"{at}tables/essential_oils.csv", known)
+    constituents = read_table(ConstituentRow, folder, f"{at}tables/essential_oils.csv", known)
     known = replace(known, oils={**known.oils, **{fold(one.oil): one.oil for one in constituents}})
     read_card = partial(read_ingredient, known=known, constants=constants, findings=findings)
-    containers = _one(folder, f"{at}containers.yaml", read_containers, known, unread=unread["containers"])
-    sheets = _one(folder, f"{at}label_sheets.yaml", read_label_sheets, unread=unread["label_sheets"])
-    words = _one(folder, f"{at}allergy_words.yaml", read_allergy_words, known)
+    containers = _made(folder, f"{at}containers.yaml", ContainerShape, known, unread["containers"])
+    sheets = _made(folder, f"{at}label_sheets.yaml", LabelSheetShape, unread=unread["label_sheets"])
+    words = _made(folder, f"{at}allergy_words.yaml", AllergyWordsShape, known)
     texts, _ = _each(folder, f"{at}cautions", lambda placed: (read_caution(placed, known, findings, shipped), True), unread["cautions"])
     cards, cards_in_part = _each(folder, f"{at}ingredients", read_card, unread["ingredients"])
     written = _texts(folder, f"{at}passages")
     return Shelf(
-        containers=containers,
-        label_sheets=sheets,
+        containers={fold(name): container for name, container in containers.items()},
+        label_sheets={fold(name): sheet for name, sheet in sheets.items()},
         allergy_words=words,
         cautions={text.key: text for text in texts},
         passages={PurePosixPath(file).stem: read_passage(text, file, known, findings) for file, text in written.items()},
         written={PurePosixPath(file).stem: text for file, text in written.items()},
         cards=cards,
         cards_in_part=cards_in_part,
-        limits=tuple(limit for name in _LIMITS for limit in read_limits(folder, f"{at}tables/{name}.csv", known)),
+        limits=tuple(limit for name in _LIMITS for limit in read_table(LimitRow, folder, f"{at}tables/{name}.csv", known)),
         constituents=constituents,
-        colour_rules=tuple(read_colour_rules(folder, f"{at}tables/colour_additives_us.csv", known)),
-        field_rules=read_field_rules(folder, f"{at}tables/colours_eu.csv", known),
+        colour_rules=read_table(ColourRow, folder, f"{at}tables/colour_additives_us.csv", known),
+        field_rules=read_table(FieldRow, folder, f"{at}tables/colours_eu.csv", known),
         unread=unread,
     )
+
+
+def _made(
+    folder: TextFolder, name: str, shape: type[Makes[T]], known: Known = NOTHING_KNOWN, unread: set[str] | None = None
+) -> dict[str, T]:
+    """Read a file of many things by their names, which a shape makes."""
+    return _one(folder, name, lambda placed, findings: each_made(shape, placed, findings, known), unread=unread)
 
 
 def _one(
@@ -179,7 +185,7 @@ def _texts(folder: TextFolder, name: str) -> dict[str, str]:
 def drawn_on(shipped: Shipped, studio: TextFolder) -> DrawnOn:
     """Return what a studio draws on: what ships, with its shelf over it."""
     unread: dict[str, set[str]] = {"sources": set()}
-    sources = _one(studio, "shelf/sources.yaml", read_sources, unread=unread["sources"])
+    sources = _made(studio, "shelf/sources.yaml", SourceShape, unread=unread["sources"])
     kinds = _one(studio, "shelf/products.yaml", read_own_products, shipped.known)
     languages = over(shipped.rulebook.languages, read_languages(studio, "shelf/languages"))
     known = replace(

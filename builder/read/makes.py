@@ -1,7 +1,8 @@
 """A shape of what a file says makes a value of the model, and a field that the two have in common is declared once.
 
 It goes over by its name. What of it makes a value is made on the way, a name learns where it is written, and a count becomes its number.
-Only what becomes something else is said, by a method beside the field (`becomes`). What is not written (None) is left to the model. The
+What the shape works out has the name of the field. Only
+what else becomes something else is said, by a method beside the field (`becomes`). What is not written (None) is left to the model. The
 model's `place` is that of the key under which the whole stands, or of the one that the shape `stands_at`; its `key` or `name`, where the
 file has no such key, is what it is listed by. `places` are those of all its keys.
 
@@ -106,7 +107,7 @@ def _plan(shape: type[Makes[Any]], model: type[DataclassInstance]) -> _Plan:
             become[name] = said[name]
         elif name in declared and any(map(_changes, _types_in(declared[name][1]))):
             become[name] = partial(_carried, name, declared[name][0])
-        elif name in declared:
+        elif name in declared or isinstance(getattr(shape, name, None), property):
             plain.append(name)
         elif name in _BY_NAME:
             become[name] = _BY_NAME[name]

@@ -23,6 +23,7 @@ from builder.model.library import Library
 from builder.model.own_document import Look
 from builder.model.picture import PictureFile
 from builder.model.recipe.recipe import Recipe
+from builder.model.recipe.unread import UNREAD
 from builder.model.remembered import remembered
 from builder.model.roster.roster import Roster
 from builder.model.studio import PICTURE_ENDINGS, InPart, Profile, Studio
@@ -176,12 +177,13 @@ def _apart(read: Iterable[tuple[T | None, bool]]) -> tuple[dict[str, T], tuple[T
 
 @read_once(256)
 def _recipe(findings: list[Finding], text: str, file: str, known: Known, written_in: str) -> tuple[Recipe | None, bool]:
-    from builder.read.recipe.recipes import read_recipe
+    from builder.read.shapes.recipe import RecipeShape
+    from builder.read.yaml.in_part import made_in_part
     from builder.read.yaml.placed_yaml import read_yaml
 
     placed = read_yaml(text, file, findings)
-    recipe, whole = read_recipe(placed, known, findings) if placed else (None, False)
-    return (replace(recipe, language=written_in) if recipe else None), whole
+    said = {"key": PurePosixPath(file).stem, "language": written_in}
+    return made_in_part(RecipeShape, placed, findings, known, **said, in_part=placed.in_part) if placed else (None, False)
 
 
 def _classes(studio: TextFolder, folders: tuple[str, ...], drawn_on: DrawnOn) -> tuple[dict[str, StudioClass], tuple[StudioClass, ...]]:
@@ -205,13 +207,18 @@ def _class(studio: TextFolder, folder: str, drawn_on: DrawnOn) -> tuple[StudioCl
 def _class_of(
     findings: list[Finding], told: str | None, about: str, taught: str | None, lesson: str, passages: Mapping[str, tuple[Block, ...]]
 ) -> tuple[StudioClass | None, bool]:
-    from builder.read.dates.studio_classes import read_class
+    from builder.read.shapes.studio_class import ClassShape
     from builder.read.teaching.lessons import read_lesson
+    from builder.read.yaml.in_part import made_in_part
     from builder.read.yaml.placed_yaml import read_yaml
 
     read = read_lesson(taught, lesson, passages, findings) if taught is not None else None
     placed = read_yaml(told, about, findings) if told is not None else None
-    return read_class(placed, read, findings) if placed else (None, False)
+    if placed is None:
+        return None, False
+    key = PurePosixPath(about).parent.name
+    made, is_whole = made_in_part(ClassShape, placed, findings, key=key, lesson=UNREAD if read is None else read)
+    return made, is_whole and read is not None
 
 
 def _rosters(studio: TextFolder, folders: tuple[str, ...], locale: str) -> dict[str, Roster]:

@@ -3,7 +3,6 @@
 from dataclasses import dataclass
 from fnmatch import fnmatch
 
-from builder.read.shapes.allergy_words import AllergyWordsShape
 from builder.read.shapes.card import CardShape
 from builder.read.shapes.figure import FigureShape
 from builder.read.shapes.inventory import ContainerInventoryShape, IngredientInventoryShape, ItemInventoryShape
@@ -19,7 +18,7 @@ from builder.read.shapes.library import (
     SourceShape,
 )
 from builder.read.shapes.profile import ProfileShape
-from builder.read.shapes.prose_tables import ClaimShape, FlameWordsShape, LyeWordsShape, UnsafeStepShape
+from builder.read.shapes.prose_tables import AllergyWordsShape, ClaimShape, FlameWordsShape, LyeWordsShape, UnsafeStepShape
 from builder.read.shapes.recipe import RecipeShape
 from builder.read.shapes.shape import Shape
 from builder.read.shapes.studio_class import ClassShape

@@ -3,10 +3,10 @@
 from collections import deque
 from dataclasses import dataclass
 from enum import StrEnum
-from typing import Any
 
 from pydantic.fields import FieldInfo
 
+from builder.read.shapes.fields import parser_of
 from builder.read.shapes.shape import Shape
 from builder.reference.descriptions import about_field, about_shape
 from builder.reference.value_words import example_of, shapes_in, value_words
@@ -53,14 +53,15 @@ def sections_of(*shapes: type[Shape]) -> tuple[Section, ...]:
 def _key(shape: type[Shape], name: str, field: FieldInfo) -> Key:
     shown = example_of(field) if field.examples or field.is_required() else ""
     example = f"{field.alias}: {shown}" if shown else ""
-    return Key(str(field.alias), value_words(field), field.is_required(), about_field(shape, name), example, _plain(field.default))
+    return Key(str(field.alias), value_words(field), field.is_required(), about_field(shape, name), example, _plain(field))
 
 
-def _plain(default: Any) -> str:
+def _plain(field: FieldInfo) -> str:
     """Return a default that can be said in a word; empty for any other."""
-    match default:
+    match default := field.default:
         case bool():
-            return "yes" if default else "no"
+            parser = next(map(parser_of, field.metadata), None)
+            return str(getattr(parser, "words", ("yes", "no"))[not default])
         case StrEnum() | int():
             return str(default)
         case str():

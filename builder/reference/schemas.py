@@ -169,7 +169,7 @@ def _typed(key: str, annotation: Any, metadata: tuple[Any, ...], names: Names, d
     if origin in (Union, UnionType):
         # What a validator makes of a short form stands beside the long form, whichever of them is meant.
         return _value(key, arguments[0], metadata, names, defs) if len(arguments) == 1 else _SCALAR
-    if origin is tuple:
+    if origin in (tuple, frozenset):
         return {"type": "array", "items": _value(key, arguments[0], (), names, defs)}
     if origin is dict:
         inner = _value("", arguments[1], (), names, defs)

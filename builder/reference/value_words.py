@@ -109,7 +109,7 @@ def _words(annotation: Any, metadata: tuple[Any, ...] = ()) -> str:
         return f"one of: {', '.join(_regions())}"
     if parser in _BY_PARSER:
         return _BY_PARSER[parser]
-    if origin is tuple:
+    if origin in (tuple, frozenset):
         return f"a list, each {_inside(arguments[0])}"
     if origin is dict:
         return f"names, each with {_words(arguments[1])}"

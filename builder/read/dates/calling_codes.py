@@ -5,11 +5,9 @@ import re
 from builder.model.dates.calling_code import CallingCode
 from builder.model.recipe.figure import Known as HowKnown
 from builder.model.recipe.figure import Source
-from builder.read.known import Known
 from builder.read.makes import Makes
-from builder.read.text.tables import Row, column, looked_up, read_table
+from builder.read.text.tables import Row, column, looked_up
 from builder.read.text.text_error import TextError, quoted
-from builder.read.text.text_files import TextFolder
 from builder.read.values.values import find_region, find_source, member_of, text_of
 from builder.read.values.zones import parse_country
 
@@ -33,8 +31,3 @@ class CallingCodeRow(Row, Makes[CallingCode]):
     source: Source = looked_up(find_source)
     at: str = column(text_of)
     known: HowKnown = column(member_of(HowKnown))
-
-
-def read_calling_codes(folder: TextFolder, name: str, known: Known) -> tuple[CallingCode, ...]:
-    """Read the table of calling codes."""
-    return read_table(CallingCodeRow, folder, name, known)

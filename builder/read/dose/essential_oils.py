@@ -13,11 +13,9 @@ from builder.model.recipe.figure import Known as HowKnown
 from builder.model.recipe.figure import Source
 from builder.model.recipe.ingredient import AllergenList, Ingredient
 from builder.model.remembered import remembered
-from builder.read.known import Known
 from builder.read.makes import Makes
-from builder.read.text.tables import Row, column, each, looked_up, or_none, read_table, remark, share_in
+from builder.read.text.tables import Row, column, each, looked_up, or_none, remark, share_in
 from builder.read.text.text_error import TextError
-from builder.read.text.text_files import TextFolder
 from builder.read.values.values import find_source, member_of, text_of
 from builder.words.fold import fold
 
@@ -27,8 +25,7 @@ class ConstituentRow(Row, Makes[Constituent]):
 
     oil: str = column(text_of)
     inci: tuple[str, ...] = column(each(fold, is_needed=True), "inci_names")
-    botanical: str = remark()
-    part: str = remark()
+    botanical, part = remark(), remark()
     name: str = column(lambda cell: fold(text_of(cell)), "constituent")
     low: Fraction | None = column(or_none(share_in), "low_percent")
     high: Fraction | None = column(or_none(share_in), "high_percent")
@@ -43,11 +40,6 @@ class ConstituentRow(Row, Makes[Constituent]):
             wrong = "A constituent is from a low to a high percentage of the oil, and these two are no such range."
             remedy = "Write the lower number under low_percent, or leave both cells empty."
             raise TextError("limit-row-wrong", wrong, remedy, at=("low_percent",))
-
-
-def read_constituents(folder: TextFolder, name: str, known: Known) -> tuple[Constituent, ...]:
-    """Read the table; a row that cannot be read is a finding and is left out."""
-    return read_table(ConstituentRow, folder, name, known)
 
 
 def with_constituents(

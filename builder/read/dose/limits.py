@@ -15,8 +15,7 @@ from builder.model.recipe.product import Contact
 from builder.read.known import Known
 from builder.read.makes import Makes, becomes
 from builder.read.text.placed_data import PlacedData
-from builder.read.text.tables import Row, column, each, looked_up, or_none, products_in, read_table, remark, share_in
-from builder.read.text.text_files import TextFolder
+from builder.read.text.tables import Row, column, each, looked_up, or_none, products_in, remark, share_in
 from builder.read.values.numbers import parse_number, parse_positive
 from builder.read.values.values import find_source, member_of, parse_yes_or_no, text_of, word_of
 from builder.words.fold import fold
@@ -58,8 +57,7 @@ class LimitRow(Row, Makes[Limit]):
     narrower: str = column(str)
     hazard: Hazard | None = column(or_none(member_of(Hazard)))
     lowest_ph: Fraction | None = column(or_none(parse_number), "ph_low")
-    ph_high: str = remark()
-    basis: str = remark()
+    ph_high, basis = remark(), remark()
     region: str = looked_up(_find_region)
     weight: LimitWeight = column(member_of(LimitWeight))
     source: Source = looked_up(find_source)
@@ -93,9 +91,7 @@ class ColourRow(Row, Makes[ColourRule]):
     section: str = column(text_of, "cfr_section")
     certified: bool = column(lambda cell: cell == "yes", "certification_required")
     for_eyes: bool = column(lambda cell: cell != "no", "eye_area")
-    lips_and_general_use: str = remark()
-    external_use: str = remark()
-    limits: str = remark()
+    lips_and_general_use, external_use, limits = remark(), remark(), remark()
     label_name: str = column(str, "us_label_name")
     eu_ci_number_memory: str = remark()
     is_listed: bool = column(parse_yes_or_no, "listed")
@@ -123,18 +119,3 @@ class FieldRow(Row, Makes[FieldRule]):
     source: Source = looked_up(find_source)
     at: str = column(text_of)
     known: HowKnown = column(member_of(HowKnown))
-
-
-def read_limits(folder: TextFolder, name: str, known: Known) -> tuple[Limit, ...]:
-    """Read a table of limits."""
-    return read_table(LimitRow, folder, name, known)
-
-
-def read_colour_rules(folder: TextFolder, name: str, known: Known) -> tuple[ColourRule, ...]:
-    """Read a table of colour additives."""
-    return read_table(ColourRow, folder, name, known)
-
-
-def read_field_rules(folder: TextFolder, name: str, known: Known) -> tuple[FieldRule, ...]:
-    """Read a table of the colourants of EU law."""
-    return read_table(FieldRow, folder, name, known)

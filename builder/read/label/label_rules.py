@@ -1,9 +1,17 @@
-"""The tables of type heights and of label warnings become rules."""
+"""The tables about labels: heights of type, warnings, fragrance allergens, English names, names of countries.
 
+Decided: names in the United States come from a table of Latin beginnings (`label_names_us.csv`), and what it lacks has the card's English
+first. Why: it serves a studio's own cards too, and no Latin stands alone.
+"""
+
+from collections.abc import Mapping
+from dataclasses import replace
 from fractions import Fraction
 
 from builder.model.hazard import Hazard
 from builder.model.label.label_warning import Because, WarningRule
+from builder.model.label.labelling import Allergen
+from builder.model.label.region import EnglishNames, Region
 from builder.model.label.type_height import HeightBy, HeightRule, Statement
 from builder.model.label.typeface import MeasuredOn
 from builder.model.recipe.figure import Known as HowKnown
@@ -13,12 +21,15 @@ from builder.model.recipe.quantity import Length
 from builder.read.known import Known
 from builder.read.makes import Makes, becomes
 from builder.read.text.placed_data import PlacedData
-from builder.read.text.tables import Row, column, each, folded_in, looked_up, or_none, products_in, read_table, remark, words_in
+from builder.read.text.tables import Row, column, each, folded_in, looked_up, or_none, products_in, remark, rows_of, share_in, words_in
+from builder.read.text.text_error import TextError
 from builder.read.text.text_files import TextFolder
 from builder.read.values.amounts import parse_length
 from builder.read.values.numbers import parse_number
-from builder.read.values.values import find_region, find_source, member_of, parse_yes_or_no, text_of
+from builder.read.values.values import find_region, find_source, member_of, parse_yes_or_no, text_of, word_of
+from builder.read.values.zones import parse_country
 from builder.units import millimetres_in
+from builder.words.fold import fold
 
 _SQUARES = {"sq in": "in", "cm2": "cm"}
 
@@ -72,11 +83,69 @@ class WarningRow(Row, Makes[WarningRule]):
     note: str = remark()
 
 
-def read_type_heights(folder: TextFolder, name: str, known: Known) -> tuple[HeightRule, ...]:
-    """Read the table of type heights."""
-    return read_table(HeightRow, folder, name, known)
+_list = word_of("original_26", "extended_2023")
 
 
-def read_label_warnings(folder: TextFolder, name: str, known: Known) -> tuple[WarningRule, ...]:
-    """Read the table of label warnings."""
-    return read_table(WarningRow, folder, name, known)
+def _threshold(cell: str) -> Fraction:
+    if not cell:
+        wrong = "An allergen is named above a threshold, and one stands in an empty cell."
+        raise TextError("limit-row-wrong", wrong, "Write both thresholds in percent.")
+    return share_in(cell)
+
+
+class AllergenRow(Row, Makes[Allergen]):
+    """A fragrance allergen."""
+
+    label_name: str = column(text_of)
+    entry: str = column(text_of, "annex_iii_entry")
+    is_original: bool = column(lambda cell: _list(cell) == "original_26", "list")
+    names_covered, cas = remark(), remark()
+    leave_on: Fraction = column(_threshold, "leave_on_listed_above_pct")
+    rinse_off: Fraction = column(_threshold, "rinse_off_listed_above_pct")
+    other_limits, status, how_known = remark(), remark(), remark()
+    counts: tuple[str, ...] = column(folded_in)
+    oils: tuple[str, ...] = column(folded_in)
+    is_active: bool = column(parse_yes_or_no, "active")
+    source: Source = looked_up(find_source)
+    known: HowKnown = column(member_of(HowKnown))
+
+
+class CountryRow(Row):
+    """A country by its names."""
+
+    country: str = column(parse_country)
+    called: tuple[str, ...] = column(each(fold, is_needed=True))
+    source: Source = looked_up(find_source)
+    at: str = column(text_of)
+    known: HowKnown = column(member_of(HowKnown))
+
+
+def read_countries(folder: TextFolder, name: str, known: Known) -> Mapping[str, str]:
+    """Read the table of countries."""
+    return {called: row.country for row, _ in rows_of(CountryRow, folder, name, known) for called in row.called}
+
+
+ENGLISH = "English and INCI"
+
+
+class LabelNameRow(Row):
+    """The English of an INCI name."""
+
+    inci: str = column(lambda cell: fold(text_of(cell)))
+    english: str = column(text_of)
+    form: str = column(word_of("plant", "whole"))
+    source: Source = looked_up(find_source)
+    at: str = column(text_of)
+    known: HowKnown = column(member_of(HowKnown))
+
+
+def read_label_names(folder: TextFolder, name: str, known: Known) -> EnglishNames:
+    """Read the table; every row needs a source."""
+    rows = [row for row, _ in rows_of(LabelNameRow, folder, name, known)]
+    plants, whole = ({row.inci: row.english for row in rows if row.form == form} for form in ("plant", "whole"))
+    return EnglishNames(plants, whole)
+
+
+def with_english(regions: dict[str, Region], names: EnglishNames) -> dict[str, Region]:
+    """Return the names to the regions that ask for English beside INCI."""
+    return {key: replace(one, english=names) if one.says("names") == ENGLISH else one for key, one in regions.items()}

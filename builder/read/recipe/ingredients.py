@@ -9,13 +9,13 @@ from builder.model.recipe.figure import Figure, Figures
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.unread import as_far_as_read
 from builder.read.known import Known
-from builder.read.recipe.constants import WATER_DENSITY
 from builder.read.shapes.card import CardShape
 from builder.read.shapes.figure import RELATIVE_DENSITY
 from builder.read.text.placed_data import PlacedData
 from builder.read.yaml.in_part import made_in_part
 from builder.words.fold import fold
 
+WATER_DENSITY = "water density at 20 degC"
 FINDS = (FindingKind("name-taken-twice", STOP, "Two cards answer to the same name."),)
 
 

@@ -15,15 +15,10 @@ from builder.model.place import Place
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.read.known import Known
-from builder.read.shapes.library import NamedPhShape, OwnProductShape, ProductShape
+from builder.read.shapes.library import NamedPhShape, OwnProductShape
 from builder.read.text.placed_data import PlacedData
-from builder.read.yaml.fit import each_made, fit_each
+from builder.read.yaml.fit import fit_each
 from builder.words.fold import fold
-
-
-def read_products(placed: PlacedData, known: Known, findings: list[Finding]) -> dict[str, Product]:
-    """Read the kinds of product of the library, keyed by their names."""
-    return each_made(ProductShape, placed, findings, known)
 
 
 def read_own_products(placed: PlacedData, known: Known, findings: list[Finding]) -> dict[str, Product]:

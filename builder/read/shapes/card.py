@@ -270,7 +270,7 @@ class CardShape(Shape, Makes[Ingredient]):
     @model_validator(mode="after")
     def _has_a_list_that_fits_its_strength(self) -> Self:
         name = self.label_name
-        if name and not polytopes_of(len(name.inci), name.first_below, self.label_shares, sorted(name.numbers(name.colours))):
+        if name and not polytopes_of(len(name.inci), name.below, self.label_shares, sorted(name.numbers(name.colours))):
             wrong = "The names on the label go against the strength of this acid."
             remedy = "Name what there is more of first, and look the purity up again."
             raise TextError("label-shares-impossible", wrong, remedy, at=("label name", "inci"))
@@ -279,7 +279,7 @@ class CardShape(Shape, Makes[Ingredient]):
     @property
     def label_shares(self) -> dict[int, Range]:
         """Return what is known of the shares of the parts that the label names: as stated, or by the strength of an acid."""
-        stated = self.label_name.ranges if self.label_name else {}
+        stated = self.label_name.shares if self.label_name else {}
         purity = in_use(self.figures.purity)
         if self.label_name is None or purity is None or self.counts_as is not CountsAs.ACID:
             return stated

@@ -1,6 +1,5 @@
 """The shapes of what is in stock in `inventory.yaml`: one for each kind of thing."""
 
-from datetime import date
 from fractions import Fraction
 from typing import Annotated, Self
 
@@ -9,7 +8,7 @@ from pydantic import model_validator
 from builder.model.recipe.quantity import Mass, Volume
 from builder.model.supplies.inventory import InventoryEntry
 from builder.read.makes import Makes, becomes
-from builder.read.shapes.fields import Date, Named, as_written, reads
+from builder.read.shapes.fields import Day, Named, as_written, reads
 from builder.read.shapes.shape import Shape, needed
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
@@ -25,12 +24,8 @@ class InventoryShape(Shape, Makes[InventoryEntry]):
 
     have: Mass | Volume | Fraction
     """How much is there."""
-    counted: Date = needed("counted", "2027-02-20")
+    counted: Day = needed("counted", "2027-02-20")
     """The day on which you counted. The list says which classes have been held since, and which counts are old."""
-
-    @becomes("counted")
-    def _day(self, _: PlacedData) -> date:
-        return self.counted.date()
 
     @becomes("written")
     def _written(self, placed: PlacedData) -> str:

@@ -34,22 +34,14 @@ class LabelNameShape(Shape, Makes[LabelName]):
     """The same in plain English, as many and in the same order."""
     known: KnownField = needed("known", "memory")
     """How the names are known."""
-    shares: dict[str, ShareRange] = maybe("shares", {}, "{Aqua: 60 to 75 %}")
+    stated: dict[str, ShareRange] = maybe("shares", {}, "{Aqua: 60 to 75 %}")
     """What the data sheet says of the share of a part: `40 to 50 %`, `at most 30 %`."""
-    below: Text | None = maybe("below one per cent from", example="Phenoxyethanol")
+    first: Text | None = maybe("below one per cent from", example="Phenoxyethanol")
     """The first part that is less than one per cent of the blend."""
     colours: Texts = maybe("colours", (), "[Titanium Dioxide]")
     """The parts that stand last as colours."""
     nano: Texts = maybe("nano", (), "[Titanium Dioxide]")
     """The parts that are nanomaterials."""
-
-    @becomes("shares")
-    def _shares_of_parts(self, _: PlacedData) -> dict[int, Range]:
-        return self.ranges
-
-    @becomes("below")
-    def _number_below(self, _: PlacedData) -> int | None:
-        return self.first_below
 
     @becomes("colours")
     def _numbers_of_colours(self, _: PlacedData) -> frozenset[int]:
@@ -68,34 +60,34 @@ class LabelNameShape(Shape, Makes[LabelName]):
 
     @model_validator(mode="after")
     def _speak_of_parts(self) -> Self:
-        for name in self.shares:
+        for name in self.stated:
             self._place(name, "shares", name, at_key=True)
         for key, names in (("colours", self.colours), ("nano", self.nano)):
             for number, name in enumerate(names):
                 self._place(name, key, number)
-        if self.below is not None:
-            self._place(self.below, "below one per cent from")
+        if self.first is not None:
+            self._place(self.first, "below one per cent from")
         return self
 
     @model_validator(mode="after")
     def _can_be(self) -> Self:
-        if not polytopes_of(len(self.inci), self.first_below, self.ranges, sorted(self.numbers(self.colours))):
+        if not polytopes_of(len(self.inci), self.below, self.shares, sorted(self.numbers(self.colours))):
             wrong = (
                 "No blend fits these figures: they go against the order of the names, against the line at one per cent, or against 100 %."
             )
             remedy = "Copy the names again in the supplier's own order, and each figure beside its own name."
-            raise TextError("label-shares-impossible", wrong, remedy, at=("shares",) if self.shares else ("inci",))
+            raise TextError("label-shares-impossible", wrong, remedy, at=("shares",) if self.stated else ("inci",))
         return self
 
     @property
-    def ranges(self) -> dict[int, Range]:
+    def shares(self) -> dict[int, Range]:
         """Return the supplier's figures by the number of the part."""
-        return {self._place(name): share for name, share in self.shares.items()}
+        return {self._place(name): share for name, share in self.stated.items()}
 
     @property
-    def first_below(self) -> int | None:
+    def below(self) -> int | None:
         """Return the number of the first part below one per cent."""
-        return None if self.below is None else self._place(self.below)
+        return None if self.first is None else self._place(self.first)
 
     def numbers(self, names: Texts) -> frozenset[int]:
         """Return the numbers of some parts."""

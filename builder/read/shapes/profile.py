@@ -36,7 +36,7 @@ from builder.read.shapes.teaching import PolicyShape
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
 from builder.read.values.colours import parse_colour
-from builder.read.values.values import member_of, word_of
+from builder.read.values.values import either_of, member_of
 from builder.read.values.zones import parse_zone
 from builder.units import grams_in
 
@@ -125,7 +125,7 @@ class OwnDocumentShape(Shape, Makes[OwnDocument]):
     """The document that it is like: yours is made whenever that one is made, and may show whatever that one holds."""
     template: Named = needed("template", "packing-list.html")
     """The file in the folder `layouts` that lays it out."""
-    on: Annotated[str, reads(word_of("paper", "screen"))] = needed("on", "paper")
+    on_paper: Annotated[bool, reads(either_of("paper", "screen"))] = needed("on", "paper")
     """Whether it is a PDF to print (paper) or a page (screen)."""
     seen_by: Annotated[SeenBy, reads(member_of(SeenBy))] = needed("seen by", "staff")
     """Who may see it: staff, students or everybody. What everybody may see is uploaded with the site, and the page that it is like links to
@@ -136,10 +136,6 @@ class OwnDocumentShape(Shape, Makes[OwnDocument]):
     @becomes("name")
     def _named(self, placed: PlacedData) -> Name:
         return placed.name
-
-    @becomes("on_paper")
-    def _on_paper(self, _: PlacedData) -> bool:
-        return self.on == "paper"
 
 
 class PortraitShape(Shape):

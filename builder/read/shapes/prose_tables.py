@@ -1,27 +1,36 @@
-"""The shapes of the tables by which prose is judged: `word_groups.yaml`, `unsafe_steps.yaml`, `claims.yaml`."""
+"""The shapes of the tables by which words are judged: `unsafe_steps.yaml`, `claims.yaml` and others, and `allergy_words.yaml`."""
 
 from typing import Annotated
 
-from builder.model.finding import Weight
+from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Condition
+from builder.model.roster.allergy import AllergyWords, Says
 from builder.model.teaching.claim import Claim
 from builder.model.teaching.unsafe_step import UnsafeStep
-from builder.read.makes import Makes, becomes
-from builder.read.shapes.fields import OneOrMore, RegionField, SourceField, Text, Texts, WholeAboveZero, YesOrNo, reads
+from builder.read.makes import Makes
+from builder.read.shapes.fields import (
+    AllergenFamilies,
+    OneOrMore,
+    RegionField,
+    SourceField,
+    Stops,
+    Text,
+    Texts,
+    WholeAboveZero,
+    YesOrNo,
+    reads,
+)
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.shape import Shape, maybe, needed
-from builder.read.text.placed_data import PlacedData
 from builder.read.values.values import member_of
-
-Kind = Annotated[Weight, reads(member_of(Weight))]
 
 
 class UnsafeStepShape(Shape, Makes[UnsafeStep]):
     """One row of `unsafe_steps.yaml`."""
 
-    kind: Kind = needed("kind", "stop")
+    stops: Stops = needed("kind", "stop")
     """Whether such words stop or are a caution."""
-    kind_in: dict[str, Kind] = maybe("kind in", {})
+    stops_in: dict[str, Stops] = maybe("kind in", {})
     """The same for a region where it differs."""
     says: Texts = maybe("says", ())
     """The words, as patterns."""
@@ -31,7 +40,7 @@ class UnsafeStepShape(Shape, Makes[UnsafeStep]):
     """Other words that have to stand near."""
     part_lacks: Texts = maybe("part lacks", ())
     """Words without which the part is unsafe."""
-    only: tuple[Annotated[Condition, reads(member_of(Condition))], ...] = maybe("only", ())
+    only: frozenset[Annotated[Condition, reads(member_of(Condition))]] = maybe("only", frozenset())
     """The kinds of recipe for which it holds."""
     younger_than: WholeAboveZero | None = maybe("younger than")
     """It holds where people below this age come."""
@@ -53,18 +62,6 @@ class UnsafeStepShape(Shape, Makes[UnsafeStep]):
     """Where in it this stands."""
     known: KnownField = needed("known", "practice")
     """How it is known."""
-
-    @becomes("only")
-    def _conditions(self, _: PlacedData) -> frozenset[Condition]:
-        return frozenset(self.only)
-
-    @becomes("stops")
-    def _stops(self, _: PlacedData) -> bool:
-        return self.kind is Weight.STOP
-
-    @becomes("stops_in")
-    def _stops_in(self, _: PlacedData) -> dict[str, bool]:
-        return {region: kind is Weight.STOP for region, kind in self.kind_in.items()}
 
 
 class LyeWordsShape(Shape):
@@ -92,15 +89,15 @@ class ClaimShape(Shape, Makes[Claim]):
 
     says: OneOrMore = needed("says", "[sunscreen]")
     """The words, as patterns."""
-    stops_in: tuple[RegionField, ...] = maybe("stops in", ())
+    stops_in: frozenset[RegionField] = maybe("stops in", frozenset())
     """The regions in which the law forbids them."""
-    cautions_in: tuple[RegionField, ...] = maybe("cautions in", ())
+    cautions_in: frozenset[RegionField] = maybe("cautions in", frozenset())
     """The regions in which they are doubtful."""
     near: Texts = maybe("near", ())
     """Other words that have to stand near."""
     unless: Texts = maybe("unless", ())
     """Words that make them harmless."""
-    only: tuple[Annotated[Condition, reads(member_of(Condition))], ...] = maybe("only", ())
+    only: frozenset[Annotated[Condition, reads(member_of(Condition))]] = maybe("only", frozenset())
     """The kinds of recipe for which it holds."""
     says_no_itself: YesOrNo = maybe("says no itself", False)
     """Whether the words are themselves a negation."""
@@ -115,14 +112,25 @@ class ClaimShape(Shape, Makes[Claim]):
     known: KnownField = needed("known", "practice")
     """How it is known."""
 
-    @becomes("only")
-    def _conditions(self, _: PlacedData) -> frozenset[Condition]:
-        return frozenset(self.only)
 
-    @becomes("stops_in")
-    def _stops_in(self, _: PlacedData) -> frozenset[str]:
-        return frozenset(self.stops_in)
+class AllergyWordsShape(Shape, Makes[AllergyWords]):
+    """Words that say one thing."""
 
-    @becomes("cautions_in")
-    def _cautions_in(self, _: PlacedData) -> frozenset[str]:
-        return frozenset(self.cautions_in)
+    words: OneOrMore = needed("words", "[nut, nut allergy]")
+    """The words that people write."""
+    says: Annotated[Says | None, reads(member_of(Says))] = maybe("says", None, "no allergy")
+    """What they say where they name no allergen."""
+    families: AllergenFamilies = maybe("families", (), "[tree nut]")
+    """The families of allergens that are meant."""
+    kinds: tuple[Annotated[IngredientKind, reads(member_of(IngredientKind))], ...] = maybe("kinds", (), example="[essential oil]")
+    """The kinds of ingredient that are meant."""
+    but_not: Texts = maybe("but not", (), example="[nutmeg]")
+    """Names that hold one of the words and are not meant."""
+    mind: Text = maybe("mind", "", example="Traces are not on any card.")
+    """What no card can show, in a sentence for the teacher."""
+    source: SourceField = needed("source", "common-practice")
+    """The short name of the work, or `common-practice`."""
+    at: Text = needed("at", "page 112")
+    """Where in it this stands."""
+    known: KnownField = needed("known", "practice")
+    """How it is known."""

@@ -43,7 +43,7 @@ from builder.read.shapes.recipe import PortionShape
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
-from builder.read.values.values import member_of, parse_cancelled, word_of
+from builder.read.values.values import either_of, member_of, parse_cancelled
 
 # More is a slip of the keyboard, and every container would be labelled. Our own bound, far above any class of a studio.
 MOST_CONTAINERS = 5_000
@@ -150,12 +150,8 @@ class PictureShape(Shape, Makes[Picture]):
 
     file: Named = needed("file", "lotion.svg")
     """The name of a picture beside class.yaml."""
-    alt: Text = needed("alt", "what the picture shows")
+    alt: Annotated[str, reads(heard)] = needed("alt", "what the picture shows")
     """What it shows, for those who cannot see it; or `decorative`, where it says nothing that the text does not."""
-
-    @becomes("alt")
-    def _heard(self, _: PlacedData) -> str:
-        return heard(self.alt)
 
 
 class ClassShape(Shape, Makes[StudioClass]):
@@ -201,7 +197,7 @@ class ClassShape(Shape, Makes[StudioClass]):
     """Families of allergens that the class promises to work without."""
     picture: PictureShape | None = maybe("picture", example="{file: lotion.svg, alt: what the picture shows}")
     """The picture of the class page and the catalogue."""
-    sheets: Annotated[str, reads(word_of("public", "studio"))] = maybe("take-home sheets", "studio", example="public")
+    sheets_are_public: Annotated[bool, reads(either_of("public", "studio"))] = maybe("take-home sheets", False, example="public")
     """Whether take-home sheets are on the web site, or stay in the studio to hand out."""
     labels: LabelWishesShape | None = maybe("labels", example="{sheet: letter 2 x 4, panels: 2}")
     """What this class asks of its labels in place of what studio.yaml says."""
@@ -223,10 +219,6 @@ class ClassShape(Shape, Makes[StudioClass]):
     @becomes("makes")
     def _makes(self, placed: PlacedData) -> tuple[Make, ...]:
         return tuple(carried(self.makes, placed.inside("makes")).values())
-
-    @becomes("sheets_are_public")
-    def _sheets_are_public(self, _: PlacedData) -> bool:
-        return self.sheets == "public"
 
     @model_validator(mode="after")
     def _has_room(self) -> Self:

@@ -31,7 +31,7 @@ Pieces = Annotated[int, reads(parse_pieces)]
 class PumpShape(Shape, Makes[Pump]):
     """What one stroke of a pump gives: a volume or a weight, or so many strokes and what they weighed."""
 
-    stroke: Pack | None = maybe("stroke", example="8 mL")
+    given: Pack | None = maybe("stroke", example="8 mL")
     """What one stroke gives, as a volume or a weight."""
     strokes: WholeAboveZero | None = maybe("strokes", example="10")
     """How many strokes you have weighed together."""
@@ -40,29 +40,25 @@ class PumpShape(Shape, Makes[Pump]):
     measured: Text = needed("measured", '"how and when"')
     """How and when you found out."""
 
-    @becomes("stroke")
-    def _one(self, _: PlacedData) -> Mass | Volume:
-        return self.one
-
     @property
-    def one(self) -> Mass | Volume:
+    def stroke(self) -> Mass | Volume:
         """Return one stroke."""
-        if self.stroke is not None:
-            return self.stroke
+        if self.given is not None:
+            return self.given
         assert self.weigh is not None and self.strokes is not None
         return self.weigh / self.strokes
 
     @model_validator(mode="after")
     def _says_one_thing(self) -> Self:
         weighed = (self.strokes is not None, self.weigh is not None)
-        if any(weighed) != all(weighed) or (self.stroke is not None) == all(weighed):
+        if any(weighed) != all(weighed) or (self.given is not None) == all(weighed):
             wrong = "It is not clear how much one stroke of this pump gives."
             raise TextError("pump-unclear", wrong, 'Write "stroke: 8 mL", or weigh ten strokes and write "strokes: 10, weigh: 78 g".')
-        one = self.one
+        one = self.stroke
         number = one.grams if isinstance(one, Mass) else one.millilitres
         if not STROKE.hold(number):
             wrong = f"No pump gives so much or so little with one stroke: {STROKE.reason}."
-            raise TextError("figure-out-of-range", wrong, STROKE.remedy(number), ("stroke" if self.stroke else "weigh",))
+            raise TextError("figure-out-of-range", wrong, STROKE.remedy(number), ("stroke" if self.given else "weigh",))
         return self
 
 

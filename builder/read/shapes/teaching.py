@@ -4,12 +4,11 @@ from typing import Annotated
 
 from builder.model.dates.studio_class import Format, Goal
 from builder.model.drawing import Drawing, ToolDrawing
-from builder.model.finding import Weight
 from builder.model.hazard import Hazard
 from builder.model.teaching.supervision import Band, Basis, OwnNumbers, WatchRule
 from builder.model.teaching.teaching import FormatAdvice
 from builder.read.makes import Makes, becomes, carried
-from builder.read.shapes.fields import NOT_EMPTY, SourceField, Text, Texts, Whole, WholeAboveZero, YesOrNo, reads
+from builder.read.shapes.fields import NOT_EMPTY, SourceField, Stops, Text, Texts, Whole, WholeAboveZero, YesOrNo, reads
 from builder.read.shapes.figure import KnownField
 from builder.read.shapes.library import CitationShape
 from builder.read.shapes.shape import Shape, maybe, needed
@@ -74,9 +73,9 @@ class WatchRuleShape(Shape, Makes[WatchRule]):
 
     hazards: Hazards = needed("hazards", "[hot fat]")
     """The hazards of a part for which it holds. Without any, for all work of the hands."""
-    if_broken: Annotated[Weight, reads(member_of(Weight))] = needed("if broken", "caution")
+    stops: Stops = needed("if broken", "caution")
     """Whether a class that breaks it is stopped or cautioned."""
-    if_broken_with_minors: Annotated[Weight, reads(member_of(Weight))] = maybe("if broken with minors", Weight.CAUTION)
+    stops_minors: Stops = maybe("if broken with minors", False)
     """The same for a class that is open to people under 18."""
     youngest: Whole | None = maybe("youngest")
     """The least age for that work."""
@@ -104,14 +103,6 @@ class WatchRuleShape(Shape, Makes[WatchRule]):
     """The laxest numbers that a studio may set in its place."""
     basis: Annotated[tuple[BasisShape, ...], NOT_EMPTY] = needed("from", "[{source: a-source, at: page 112, known: read}]")
     """Where the rule was read."""
-
-    @becomes("stops")
-    def _stops(self, _: PlacedData) -> bool:
-        return self.if_broken is Weight.STOP
-
-    @becomes("stops_minors")
-    def _stops_minors(self, _: PlacedData) -> bool:
-        return self.if_broken_with_minors is Weight.STOP
 
     @becomes("bands")
     def _by_age(self, placed: PlacedData) -> tuple[Band, ...]:

@@ -8,9 +8,9 @@ from builder.model.finding_kind import STOP, FindingKind
 from builder.model.teaching.supervision import Band, OwnNumbers, WatchRule
 from builder.model.teaching.teaching import FormatAdvice
 from builder.read.known import Known
-from builder.read.shapes.teaching import FormatAdviceShape, WatchRuleShape
+from builder.read.shapes.teaching import FormatAdviceShape
 from builder.read.text.placed_data import PlacedData
-from builder.read.yaml.fit import each_made, fit_each
+from builder.read.yaml.fit import fit_each
 from builder.words.fold import fold
 from builder.words.nearest import did_you_mean
 
@@ -20,11 +20,6 @@ FINDS = (
     ),
     FindingKind("policy-unknown", STOP, "The studio's own teaching policy names a rule that does not exist."),
 )
-
-
-def read_supervision(placed: PlacedData, known: Known, findings: list[Finding]) -> dict[str, WatchRule]:
-    """Read the rules of one file."""
-    return each_made(WatchRuleShape, placed, findings, known)
 
 
 def read_format_advice(placed: PlacedData, known: Known, findings: list[Finding]) -> dict[str, FormatAdvice]:

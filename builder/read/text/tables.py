@@ -150,10 +150,13 @@ def rows_of(shape: type[R], folder: TextFolder, name: str, known: Known) -> Iter
             columns = cells if at == 0 else columns
             if len(cells) != len(columns):
                 raise _wrong(f"This row has {len(cells)} cells and the table {len(columns)} columns.", "Put a text with a comma in quotes.")
-            placed = PlacedData(place.file, dict(zip(columns, cells, strict=True)), _Marks(place, line, columns, cells))
-            row = shape.of(placed, known, found) if at else None
+            told: dict[str, Any] = dict(zip(columns, cells, strict=True))
+            placed = PlacedData(place.file, told, {(): Mark(place, place)})
+            row = shape.of(placed, known, []) if at else None
             if row:
                 yield row, placed
+            elif at:  # Where each cell stands is looked for where one of them is wrong.
+                shape.of(replace(placed, marks=_marks(place, line, told)), known, found)
         except TextError as error:
             found.append(stop(error.name, place, error.wrong, error.remedy))
         folder.findings.extend(map(_of_a_table, found))
@@ -165,32 +168,15 @@ def _of_a_table(finding: Finding) -> Finding:
     return replace(finding, name="limit-row-wrong", wrong=f"This row of a table of limits cannot be read. {finding.wrong}")
 
 
-@dataclass(frozen=True)
-class _Marks(Mapping[Path, Mark]):
-    """Where a row stands and each of its cells, which is worked out when somebody asks."""
-
-    row: Place
-    line: str
-    columns: tuple[str, ...]
-    cells: tuple[str, ...]
-
-    def __getitem__(self, path: Path) -> Mark:
-        if not path:
-            return Mark(self.row, self.row)
-        if len(path) > 1 or path[0] not in self.columns:
-            raise KeyError(path)
-        after = 0
-        for cell in self.cells[: self.columns.index(str(path[0])) + 1]:
-            begin = max(self.line.find(cell, after), after)
-            after = begin + len(cell) + 1
-        place = Place(self.row.file, self.row.line, begin + 1, max(1, len(cell)))
-        return Mark(place, place)
-
-    def __iter__(self) -> Iterator[Path]:
-        return iter([(), *((column,) for column in self.columns)])
-
-    def __len__(self) -> int:
-        return len(self.columns) + 1
+def _marks(place: Place, line: str, cells: Mapping[str, str]) -> dict[Path, Mark]:
+    """Return where a row stands and each of its cells, by their columns."""
+    marks: dict[Path, Mark] = {(): Mark(place, place)}
+    after = 0
+    for column, cell in cells.items():
+        begin = max(line.find(cell, after), after)
+        at = replace(place, column=begin + 1, width=max(1, len(cell)))
+        marks[(column,)], after = Mark(at, at), begin + len(cell) + 1
+    return marks
 
 
 def _cells(line: str) -> tuple[str, ...]:

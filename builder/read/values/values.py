@@ -125,14 +125,19 @@ class MemberOf(Generic[E]):
         return self._members(self._word(text))
 
 
-def word_of(*words: str) -> WordOf:
-    """Make a function that reads one word of a closed list, without regard to case."""
-    return WordOf(*words)
+class EitherOf:
+    """Reads one of two words, without regard to case: whether it is the first."""
+
+    def __init__(self, word: str, other: str) -> None:
+        """Take the two words."""
+        self.words, self._word = (word, other), WordOf(word, other)
+
+    def __call__(self, text: str) -> bool:
+        """Tell whether the first of them stands there."""
+        return self._word(text) == self.words[0]
 
 
-def member_of(members: type[E], only: Iterable[E] = ()) -> MemberOf[E]:
-    """Make a function that reads one member of an enumeration by its word; of those in `only`, if any are named."""
-    return MemberOf(members, only)
+word_of, member_of, either_of = WordOf, MemberOf, EitherOf
 
 
 def parse_yes_or_no(text: str) -> bool:

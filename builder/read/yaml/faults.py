@@ -73,7 +73,7 @@ def _explain(fault: ErrorDetails, shape: type[Shape], placed: PlacedData) -> Fin
             remedy = f"These may stand here: {', '.join(keys)}.{near}{comma}"
             return stop("key-unknown", placed.key_place(*inner), f'"{key}" has no meaning here.', remedy)
         case kind:
-            wanted = "a list" if kind in ("tuple_type", "list_type") else "a set of named values"
+            wanted = "a list" if kind in ("tuple_type", "list_type", "frozen_set_type") else "a set of named values"
             wrong = f"{_kind_of(fault['input'])} stands {_inside(spot)}, and {wanted} is wanted."
             remedy = f"Write it like this: {example}." if example else 'Write each value in a line of its own as "name: value".'
             return stop("wrong-kind-of-value", placed.place(*inner), wrong, remedy)
