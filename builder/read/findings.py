@@ -7,9 +7,8 @@ from builder.read.label import languages, po_files
 from builder.read.lye import acid_shares, purities
 from builder.read.recipe import ingredients
 from builder.read.roster import roster_files, rosters
-from builder.read.shapes import card, fields, figure, label_name, labels, profile, recipe
-from builder.read.shapes import supplies as packs
-from builder.read.supplies import inventory, supplies
+from builder.read.shapes import card, fields, figure, label_name, labels, profile, recipe, supplies
+from builder.read.supplies import things
 from builder.read.teaching import blocks, cautions, lessons, pages, part_headings, pieces, teaching
 from builder.read.text import pictures, tables, text_files
 from builder.read.values import amounts, colours, kinds, measures, numbers, values
@@ -17,7 +16,7 @@ from builder.read.yaml import faults, placed_yaml, yaml_links, yaml_nodes, yaml_
 
 _MODULES = (
     published_dates, languages, po_files, acid_shares, purities, not_used, profiles, ingredients, roster_files, rosters, card, fields,
-    figure, label_name, labels, profile, recipe, packs, studios, inventory, supplies, blocks, cautions, lessons, pages, part_headings,
+    figure, label_name, labels, profile, recipe, supplies, studios, things, blocks, cautions, lessons, pages, part_headings,
     pieces, teaching, pictures, tables, text_files, amounts, kinds, measures, colours, numbers, values, faults, placed_yaml, yaml_links,
     yaml_nodes, yaml_problems,
 )  # fmt: skip

@@ -136,21 +136,21 @@ def _supervision(findings: list[Finding], rules: Mapping[str, WatchRule], profil
 @read_once(8)
 def _supplies(findings: list[Finding], text: str | None) -> tuple[tuple[Supply, ...], tuple[Supply, ...], frozenset[str]]:
     """Return the packs, those that can be read in part, and the names of the items among these."""
-    from builder.read.supplies.supplies import read_supplies, unread_items
+    from builder.read.supplies.things import PACKS, read_things, unread_items
     from builder.read.yaml.placed_yaml import read_yaml
 
     placed = None if text is None else read_yaml(text, _SUPPLIES, findings)
-    whole, in_part = read_supplies(placed, findings) if placed else ((), ())
+    whole, in_part = read_things(PACKS, placed, findings)
     return whole, in_part, unread_items(placed, whole, in_part) if text is not None else frozenset()
 
 
 @read_once(8)
 def _inventory(findings: list[Finding], text: str | None) -> tuple[tuple[InventoryEntry, ...], tuple[InventoryEntry, ...]]:
-    from builder.read.supplies.inventory import read_inventory
+    from builder.read.supplies.things import STOCK, read_things
     from builder.read.yaml.placed_yaml import read_yaml
 
     placed = None if text is None else read_yaml(text, _INVENTORY, findings)
-    return read_inventory(placed, findings) if placed else ((), ())
+    return read_things(STOCK, placed, findings)
 
 
 def _text_if_there(studio: TextFolder, file: str) -> str | None:

@@ -5,7 +5,6 @@ from fnmatch import fnmatch
 
 from builder.read.shapes.card import CardShape
 from builder.read.shapes.figure import FigureShape
-from builder.read.shapes.inventory import ContainerInventoryShape, IngredientInventoryShape, ItemInventoryShape
 from builder.read.shapes.labels import LabelSheetShape
 from builder.read.shapes.library import (
     CautionShape,
@@ -22,7 +21,14 @@ from builder.read.shapes.prose_tables import AllergyWordsShape, ClaimShape, Flam
 from builder.read.shapes.recipe import RecipeShape
 from builder.read.shapes.shape import Shape
 from builder.read.shapes.studio_class import ClassShape
-from builder.read.shapes.supplies import ContainerPackShape, IngredientPackShape, ItemPackShape
+from builder.read.shapes.supplies import (
+    ContainerInventoryShape,
+    ContainerPackShape,
+    IngredientInventoryShape,
+    IngredientPackShape,
+    ItemInventoryShape,
+    ItemPackShape,
+)
 from builder.read.shapes.teaching import DrawingShape, FormatAdviceShape, ToolDrawingShape, WatchRuleShape
 
 ONE, LISTED, BY_NAME = "", "a list; each item has the keys of one of these kinds", "names of your own, each with these keys"

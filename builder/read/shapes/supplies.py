@@ -1,4 +1,4 @@
-"""The shapes of the packs in `supplies.yaml`: one for each kind of thing that is bought."""
+"""The shapes of the packs in `supplies.yaml` and of what is in stock in `inventory.yaml`: one for each kind of thing."""
 
 from fractions import Fraction
 from typing import Annotated, Self
@@ -8,14 +8,27 @@ from pydantic import BeforeValidator, model_validator
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.keeping.durability import Durability
 from builder.model.recipe.quantity import Mass, Volume
+from builder.model.supplies.inventory import InventoryEntry
 from builder.model.supplies.supply import Pump, Supply, Use
 from builder.read.makes import Makes, becomes
-from builder.read.shapes.fields import NOT_EMPTY, Named, PositiveNumber, Price, Text, Weight, WholeAboveZero, as_written, one_as_list, reads
+from builder.read.shapes.fields import (
+    NOT_EMPTY,
+    Day,
+    Named,
+    PositiveNumber,
+    Price,
+    Text,
+    Weight,
+    WholeAboveZero,
+    as_written,
+    one_as_list,
+    reads,
+)
 from builder.read.shapes.shape import Shape, maybe, needed
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
-from builder.read.values.amounts import parse_pack, parse_pieces
-from builder.read.values.bounds import PACK, PACK_DENSITY, STROKE
+from builder.read.values.amounts import parse_pack, parse_pieces, parse_pieces_left
+from builder.read.values.bounds import IN_STOCK, PACK, PACK_DENSITY, STROKE
 from builder.read.values.values import parse_keeps
 
 FINDS = (
@@ -26,6 +39,8 @@ FINDS = (
 Pack = Annotated[Mass | Volume, reads(parse_pack)]
 Keeps = Annotated[Durability, reads(parse_keeps)]
 Pieces = Annotated[int, reads(parse_pieces)]
+AmountLeft = Annotated[Mass | Volume, reads(lambda text: parse_pack(text, zero=True))]
+PiecesLeft = Annotated[Fraction, reads(parse_pieces_left)]
 
 
 class PumpShape(Shape, Makes[Pump]):
@@ -153,3 +168,61 @@ class ItemPackShape(Shape, Makes[Supply]):
     def _use(self, placed: PlacedData) -> Use | None:
         use = self.made_as(Use, placed)
         return use if any((use.each_student, use.each_group, use.each_class, use.each_container)) else None
+
+
+class InventoryShape(Shape, Makes[InventoryEntry]):
+    """What all of them have in common."""
+
+    have: Mass | Volume | Fraction
+    """How much is there."""
+    counted: Day = needed("counted", "2027-02-20")
+    """The day on which you counted. The list says which classes have been held since, and which counts are old."""
+
+    @becomes("written")
+    def _written(self, placed: PlacedData) -> str:
+        return as_written(placed.inside("have"))
+
+    @model_validator(mode="after")
+    def _can_be_stored(self) -> Self:
+        number = _number(self.have)
+        if not IN_STOCK.hold(number):
+            wrong = f"No studio has so much in stock: {IN_STOCK.reason}."
+            raise TextError("figure-out-of-range", wrong, IN_STOCK.remedy(number), ("have",))
+        return self
+
+
+class IngredientInventoryShape(InventoryShape):
+    """An ingredient in stock."""
+
+    name: Named = needed("ingredient", "olive oil")
+    """The ingredient by the name on its card."""
+    have: AmountLeft = needed("have", "2.3 kg")
+    """How much of it is there, by weight or by volume."""
+
+
+class ContainerInventoryShape(InventoryShape):
+    """Containers in stock."""
+
+    name: Named = needed("container", "4 fl oz bottle")
+    """The container by its name."""
+    have: PiecesLeft = needed("have", "18")
+    """How many are there."""
+
+
+class ItemInventoryShape(InventoryShape):
+    """Things in stock that are used up in class; what is half used is a part of one."""
+
+    name: Named = needed("item", "nitrile gloves")
+    """The thing by its name in supplies.yaml."""
+    have: PiecesLeft = needed("have", "60")
+    """How many are there; what is half used is a part of one."""
+
+
+def _number(have: Mass | Volume | Fraction) -> Fraction:
+    match have:
+        case Mass():
+            return have.grams
+        case Volume():
+            return have.millilitres
+        case _:
+            return have

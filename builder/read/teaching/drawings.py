@@ -12,12 +12,8 @@ from builder.words.fold import fold
 
 def read_drawings(placed: PlacedData, folder: TextFolder, known: Known, findings: list[Finding]) -> dict[str, Drawing]:
     """Read all drawings, by their folded names; one whose file is not there is left out, and found."""
-    made = {}
-    for shape, entry in fit_each(DrawingShape, placed, findings, known):
-        svg = _svg(folder, "drawings", entry.key)
-        if svg is not None:
-            made[fold(entry.key)] = shape.make(entry, svg=svg)
-    return made
+    read = ((shape, entry, _svg(folder, "drawings", entry.key)) for shape, entry in fit_each(DrawingShape, placed, findings, known))
+    return {fold(entry.key): shape.make(entry, svg=svg) for shape, entry, svg in read if svg is not None}
 
 
 def read_tool_drawings(placed: PlacedData, folder: TextFolder, known: Known, findings: list[Finding]) -> dict[str, ToolDrawing]:
