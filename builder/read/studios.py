@@ -146,11 +146,11 @@ def _supplies(findings: list[Finding], text: str | None) -> tuple[tuple[Supply, 
 
 @read_once(8)
 def _inventory(findings: list[Finding], text: str | None) -> tuple[tuple[InventoryEntry, ...], tuple[InventoryEntry, ...]]:
-    from builder.read.supplies.things import STOCK, read_things
+    from builder.read.supplies.things import INVENTORY, read_things
     from builder.read.yaml.placed_yaml import read_yaml
 
     placed = None if text is None else read_yaml(text, _INVENTORY, findings)
-    return read_things(STOCK, placed, findings)
+    return read_things(INVENTORY, placed, findings)
 
 
 def _text_if_there(studio: TextFolder, file: str) -> str | None:

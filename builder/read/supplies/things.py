@@ -53,7 +53,7 @@ PACKS: Things[Supply] = Things(
     "supply-unclear", "packs", "pack", "what is in this pack", "- {ingredient: lotion base, pack: 1 gal, price: 68.00}",
     dict(zip(SupplyKind, (IngredientPackShape, ContainerPackShape, ItemPackShape), strict=True)),
 )  # fmt: skip
-STOCK: Things[InventoryEntry] = Things(
+INVENTORY: Things[InventoryEntry] = Things(
     "inventory-unclear", "what is in stock", "entry", "what this is in stock",
     "- {ingredient: olive oil, have: 2.3 kg, counted: 2027-02-20}",
     dict(zip(SupplyKind, (IngredientInventoryShape, ContainerInventoryShape, ItemInventoryShape), strict=True)),
