@@ -5,7 +5,7 @@ from fractions import Fraction
 from typing import TypedDict, TypeVar, Unpack
 
 from builder.check.batches import BatchFinding
-from builder.model.dose.limit import Rules
+from builder.model.dose.limit import LimitRules
 from builder.model.finding import Finding
 from builder.model.lye.soap_made import SoapMade
 from builder.model.place import NOWHERE, Name
@@ -72,7 +72,7 @@ def worked(
     cards: Mapping[str, Ingredient],
     scales: Iterable[Scale],
     constants: Mapping[str, Figure] | None = None,
-    rules: Rules = NO_RULES,
+    rules: LimitRules = NO_RULES,
     *,
     from_solid: bool = False,
 ) -> WorkedBatch:

@@ -13,8 +13,8 @@ import pytest
 
 from builder import units
 from builder.compose.label.label_words import net_contents
-from builder.model.dose.limit import LimitWeight, Rules
-from builder.model.label.type_height import Statement, rules_for
+from builder.model.dose.limit import LimitRules, LimitWeight
+from builder.model.label.type_height import LabelStatement, rules_for
 from builder.model.place import Name
 from builder.model.recipe.container import Container, Outside
 from builder.model.recipe.container_form import ContainerForm
@@ -114,7 +114,7 @@ def test_the_share_of_the_emulsifier_of_high_hlb(row: Row) -> None:
 
 @pytest.mark.parametrize("row", read_cases("dose_limits.csv"), ids=name_of)
 def test_what_a_product_may_hold(row: Row) -> None:
-    rules = Rules(region(row["region"]), STUDIO.limits, STUDIO.colour_rules, STUDIO.field_rules)
+    rules = LimitRules(region(row["region"]), STUDIO.limits, STUDIO.colour_rules, STUDIO.field_rules)
     made = recipe(phase("all", {"water": share(100 - Fraction(row["percent"])), row["ingredient"]: share(row["percent"])}))
     sheet = worked(made, STUDIO.products[row["product"]], TotalSize(grams(1000)), STUDIO.ingredients, [scale()], rules=rules)
     binding = [one for one in sheet.own.towards if one.own_law or one.limit.weight is LimitWeight.STANDARD]
@@ -145,7 +145,7 @@ def test_the_declaration_of_net_contents(row: Row) -> None:
 @pytest.mark.parametrize("row", read_cases("type_heights.csv"), ids=name_of)
 def test_the_height_of_net_contents(row: Row) -> None:
     area, contents = Fraction(row["area"]), Fraction(row["contents"])
-    rules = rules_for(STUDIO.type_heights, row["region"], Statement.NET_CONTENTS, area, contents)
+    rules = rules_for(STUDIO.type_heights, row["region"], LabelStatement.NET_CONTENTS, area, contents)
     assert max(rule.height.millimetres for rule in rules) == Fraction(row["millimetres"])
 
 

@@ -9,14 +9,14 @@ from functools import cached_property
 from builder.model.dates.booking import NO_BOOKING, Booking, Venue
 from builder.model.dates.published_date import PublishedDate
 from builder.model.dates.studio_class import StudioClass
-from builder.model.dose.limit import Rules, rules_for
+from builder.model.dose.limit import LimitRules, rules_for
 from builder.model.finding import Acceptance
 from builder.model.label.label_sheet import NO_WISHES, LabelWishes, Paper
 from builder.model.label.labelling import Labelling, labelling_by
 from builder.model.label.language import ENGLISH, OWN, Language
 from builder.model.label.own_font import OwnFont
 from builder.model.label.region import Region
-from builder.model.label.type_height import Statement
+from builder.model.label.type_height import LabelStatement
 from builder.model.label.typeface import Typeface
 from builder.model.library import Library
 from builder.model.own_document import USUAL_LOOK, Look, OwnDocument
@@ -159,7 +159,7 @@ class Studio(Library):
     @property
     def knows_type_heights(self) -> bool:
         """Tell whether anything says how high the type of a label has to be in the studio's region."""
-        return any(rule.region == self.profile.region and rule.statement is Statement.TEXT for rule in self.type_heights)
+        return any(rule.region == self.profile.region and rule.statement is LabelStatement.TEXT for rule in self.type_heights)
 
     @property
     def label_languages(self) -> tuple[Language, ...]:
@@ -171,7 +171,7 @@ class Studio(Library):
         card = self.ingredient(option)
         return language.text(option) or (language.text(card.name) if card else "")
 
-    def rules(self, youngest: int | None = None) -> Rules:
+    def rules(self, youngest: int | None = None) -> LimitRules:
         """Return what a product is judged by, for people of whom the youngest is so many years old, if that is known."""
         return rules_for(self.region, self.limits, self.colour_rules, self.field_rules, youngest)
 

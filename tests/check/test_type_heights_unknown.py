@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from builder.model.finding import Finding
-from builder.model.label.type_height import HeightRule, Statement
+from builder.model.label.type_height import HeightRule, LabelStatement
 from builder.model.studio import Studio
 from builder.read.studios import read_studio
 from tests.test_findings import check, lay_out
@@ -14,7 +14,7 @@ from tests.test_findings import check, lay_out
 Rows = tuple[HeightRule, ...]
 
 
-def answered(folder: Path, monkeypatch: pytest.MonkeyPatch, kept: tuple[Statement, ...]) -> tuple[int, str, str]:
+def answered(folder: Path, monkeypatch: pytest.MonkeyPatch, kept: tuple[LabelStatement, ...]) -> tuple[int, str, str]:
     """Check the sound studio, whose region has only the heights of some statements."""
     lay_out(None, folder / "studio")
     read = read_studio
@@ -29,9 +29,9 @@ def answered(folder: Path, monkeypatch: pytest.MonkeyPatch, kept: tuple[Statemen
     return check(folder / "studio")
 
 
-@pytest.mark.parametrize("kept", [(), (Statement.NET_CONTENTS,)])
+@pytest.mark.parametrize("kept", [(), (LabelStatement.NET_CONTENTS,)])
 def test_labels_of_which_no_height_is_known_are_stopped(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, kept: tuple[Statement, ...]
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, kept: tuple[LabelStatement, ...]
 ) -> None:
     status, _, said = answered(tmp_path, monkeypatch, kept)
     assert status == 1 and ": type-heights-unknown (stop)" in said
@@ -40,4 +40,4 @@ def test_labels_of_which_no_height_is_known_are_stopped(
 
 
 def test_one_height_of_text_is_enough(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    assert answered(tmp_path, monkeypatch, (Statement.TEXT,))[::2] == (0, "")
+    assert answered(tmp_path, monkeypatch, (LabelStatement.TEXT,))[::2] == (0, "")

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 import pytest
 
-from builder.check.formula.formulas import Formula, Part
+from builder.check.formula.formulas import FormulaPart, Formulation
 from builder.check.formula.usual_ph import HELD_BY_SOAP, usual_ph_of
 from builder.model.place import NOWHERE
 from builder.model.recipe.recipe import Recipe
@@ -18,9 +18,9 @@ PLAIN, WITH_LYE = recipe(phase("all", {"water": share("100")})), recipe(phase("a
 
 
 def usual(formula: Recipe, *names: str, constants_known: bool = True) -> str:
-    parts = tuple(Part(STUDIO.ingredients[name], NOWHERE) for name in names)
+    parts = tuple(FormulaPart(STUDIO.ingredients[name], NOWHERE) for name in names)
     studio = STUDIO if constants_known else replace(STUDIO, constants={})
-    found = usual_ph_of(Formula(formula, STUDIO.products["lotion"], parts, ()), studio)
+    found = usual_ph_of(Formulation(formula, STUDIO.products["lotion"], parts, ()), studio)
     assert found is not None
     held = studio.constants.get(HELD_BY_SOAP)
     assert (found[1] is held) == (found[0] == "lotion that a soap holds")

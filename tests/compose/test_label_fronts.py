@@ -16,7 +16,7 @@ from builder.compose.label_layout.composed import lay_out_composed, whole_of
 from builder.compose.label_layout.label_layout import LaidOut
 from builder.compose.label_layout.label_lines import Block, Setter
 from builder.compose.label_layout.label_sheets import SheetUse
-from builder.compose.label_layout.rules import Rules
+from builder.compose.label_layout.rules import LabelRules
 from builder.compose.ornament.portrait import Portrait, portrait_of
 from builder.fonts.typefaces import typefaces_of_labels
 from builder.model.label.design_names import DESIGN_NAMES
@@ -30,7 +30,7 @@ FACES = typefaces_of_labels()
 SETTER = Setter(FACES)
 # 1/16 in and 1/8 in on the small o: 21 CFR 701.3(b) (read) and 701.13(i) (memory).
 SIXTEENTH, EIGHTH = 1.5875, 3.175
-LEAST = {"small": Rules(8.3, 8.3, None, 1, 2, 2.5), "large": Rules(8.3, 16.0, 0.3, 1, 2, 2.5)}
+LEAST = {"small": LabelRules(8.3, 8.3, None, 1, 2, 2.5), "large": LabelRules(8.3, 16.0, 0.3, 1, 2, 2.5)}
 
 
 def sheet(width: float, height: float, *, is_round: bool = False, hole: float | None = None) -> LabelSheet:
@@ -96,7 +96,7 @@ def inside(stock: LabelSheet, block: Block) -> bool:
     return True
 
 
-def checked(text: LabelText, design: str, stock: SheetUse, rules: Rules) -> LaidOut | None:
+def checked(text: LabelText, design: str, stock: SheetUse, rules: LabelRules) -> LaidOut | None:
     """Lay out one label, hold it against every rule, and give it; None where it does not fit."""
     laid = lay_out_composed([(text, DESIGNS[design])], stock, rules, SETTER)
     if laid is None:
@@ -229,7 +229,7 @@ def test_a_front_to_colour_in_has_lines_for_its_title_and_the_rest_of_the_law() 
 @pytest.mark.parametrize("design", DESIGNS)
 @pytest.mark.parametrize("shape", ["tag", "bottle"])
 def test_what_it_is_is_not_lost_beneath_a_large_name(design: str, shape: str) -> None:
-    rules = Rules(6.3, 10.5, None, 1, 2, 2.5)
+    rules = LabelRules(6.3, 10.5, None, 1, 2, 2.5)
     laid = sure(lay_out_composed([(label(name="Orchard balm", variant=""), DESIGNS[design])], SHAPES[shape], rules, SETTER))
     front = laid.labels[0][0].blocks
     identity = next(block for block in front if text_of([block]) == ["Lotion"])

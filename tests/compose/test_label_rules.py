@@ -19,11 +19,11 @@ from builder.compose.label_layout.label_heights import height_rules, rules_of
 from builder.compose.label_layout.label_layout import box_of, lay_out
 from builder.compose.label_layout.label_lines import Setter, line_height
 from builder.compose.label_layout.label_plans import plan_labels
-from builder.compose.label_layout.rules import Rules
+from builder.compose.label_layout.rules import LabelRules
 from builder.fonts.typefaces import typefaces_of_labels
 from builder.library import CONTENT
 from builder.model.dates.studio_class import Format
-from builder.model.label.type_height import Statement, rules_for
+from builder.model.label.type_height import LabelStatement, rules_for
 from builder.model.recipe.container import Container, Outside
 from builder.model.recipe.container_form import ContainerForm
 from builder.model.recipe.figure import Known
@@ -40,7 +40,7 @@ from tests.making import SOURCE, grams, sure
 
 INCH = Fraction("25.4")
 SETTER = Setter(typefaces_of_labels())
-RULES = Rules(text=8.16, net=16.5, net_part=0.3, clear_above=1, clear_beside=2, inset=2.5)
+RULES = LabelRules(text=8.16, net=16.5, net_part=0.3, clear_above=1, clear_beside=2, inset=2.5)
 
 
 @pytest.fixture(scope="module")
@@ -98,8 +98,8 @@ def test_of_a_mould_whose_edges_nobody_has_measured_no_side_is_known(stock: Stud
 def test_every_region_has_one_height_for_each_size(stock: Studio) -> None:
     for region in ("US", "EU", "UK", "Canada"):
         for size in (1, 50, 3200, 10**4, 10**6, 10**9):
-            assert rules_for(stock.type_heights, region, Statement.NET_CONTENTS, Fraction(size), Fraction(size)), (region, size)
-            assert rules_for(stock.type_heights, region, Statement.TEXT, Fraction(size), Fraction(size)), (region, size)
+            assert rules_for(stock.type_heights, region, LabelStatement.NET_CONTENTS, Fraction(size), Fraction(size)), (region, size)
+            assert rules_for(stock.type_heights, region, LabelStatement.TEXT, Fraction(size), Fraction(size)), (region, size)
 
 
 def test_the_type_of_a_label_is_as_high_as_the_law_of_its_region_asks(tmp_path: Path) -> None:
@@ -217,7 +217,7 @@ def test_what_is_declared_by_volume_is_judged_by_its_volume(edition: Edition) ->
     heights = {
         name: max(
             rule.height.millimetres
-            for rule in height_rules(studio, replace(bottle, product=studio.products[name]), filling, Statement.NET_CONTENTS)
+            for rule in height_rules(studio, replace(bottle, product=studio.products[name]), filling, LabelStatement.NET_CONTENTS)
         )
         for name in ("massage oil", "balm")
     }

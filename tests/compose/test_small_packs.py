@@ -13,7 +13,7 @@ from builder.compose.label_layout.label_heights import SMALLER, rules_of, smalle
 from builder.compose.label_layout.label_layout import lay_out
 from builder.compose.label_layout.label_lines import Setter
 from builder.compose.label_layout.label_plans import plan_labels
-from builder.model.label.type_height import Statement, rules_for
+from builder.model.label.type_height import LabelStatement, rules_for
 from builder.rules.label.label_surface import surface_of
 from tests.compose.conftest import FILES, read_edition, write_studio
 from tests.compose.test_label_rules import INCH, container
@@ -59,8 +59,8 @@ OILS = {
 def test_small_is_below_twelve_square_inches(tmp_path: Path, square_inches: str, is_small: bool) -> None:
     studio = read_edition(write_studio(tmp_path)).studio
     area = Fraction(square_inches) * INCH**2
-    assert bool(rules_for(studio.type_heights, "US", Statement.SMALL_PACK, area, Fraction(0))) is is_small
-    assert not rules_for(studio.type_heights, "EU", Statement.SMALL_PACK, area, Fraction(0))
+    assert bool(rules_for(studio.type_heights, "US", LabelStatement.SMALL_PACK, area, Fraction(0))) is is_small
+    assert not rules_for(studio.type_heights, "EU", LabelStatement.SMALL_PACK, area, Fraction(0))
 
 
 # Plain geometry: a tube of 50 mm around and 55 mm high has 2750 mm2 of side and two ends of 50²/4π mm2.

@@ -8,7 +8,7 @@ from builder.compose.recipe.sums import view_sums
 from builder.compose.recipe.wording import RULES
 from builder.model.recipe.product import Contact, DeclaredBy, Product
 from builder.model.recipe.size import OilsSize
-from builder.model.recipe.working import Rule
+from builder.model.recipe.working import SumRule
 from tests.making import cards, fat, grams, lye, scale, soap, sure, worked
 
 BAR = Product("cold-process soap", "Soap", Contact.RINSE_OFF, True, DeclaredBy.WEIGHT)
@@ -47,7 +47,7 @@ def test_a_source_is_named_once() -> None:
 
 
 def test_every_rule_has_words() -> None:
-    assert set(RULES) == set(Rule)
+    assert set(RULES) == set(SumRule)
 
 
 def test_what_a_soap_becomes_adds_to_the_batch() -> None:

@@ -38,7 +38,7 @@ SUM = '''
 
 def _moon_sum(recipe: Recipe, total: Mass) -> Working:
     """Take the batch twice."""
-    return Working(Rule.MOON_SUM, recipe.name, (Given("batch", total.grams, "g"),), total.grams * 2, "g")
+    return Working(SumRule.MOON_SUM, recipe.name, (Given("batch", total.grams, "g"),), total.grams * 2, "g")
 '''
 SUM_CASE = '''
 """The moon sum, against an example that is invented."""
@@ -136,7 +136,7 @@ CODE_CHANGES = (
             ),
             "tests/compose/test_sums.py": after(('        "Test",', '        "Test",')),
             "builder/model/recipe/working.py": after(('    PORTIONS = "portions"', '    MOON_SUM = "moon sum"')),
-            "builder/compose/recipe/wording.py": after(("RULES = {", '    Rule.MOON_SUM: message("the batch twice"),')),
+            "builder/compose/recipe/wording.py": after(("RULES = {", '    SumRule.MOON_SUM: message("the batch twice"),')),
         },
         (
             "tests/reckon/test_moon_sum.py::test_the_moon_sum",

@@ -19,9 +19,9 @@ from builder.compose.supplies.shopping_words import shop_list
 from builder.compose.templates import Templates
 from builder.fonts.typefaces import typefaces_of_labels
 from builder.library import CONTENT, LAYOUTS
-from builder.model.label.type_height import Statement, rules_for
+from builder.model.label.type_height import LabelStatement, rules_for
 from builder.model.recipe.worked_batch import WorkedBatch
-from builder.model.recipe.working import Rule
+from builder.model.recipe.working import SumRule
 from builder.model.studio import Studio
 from builder.model.supplies.shopping import Period
 from builder.model.teaching.class_plan import ClassPlan
@@ -97,7 +97,9 @@ def test_a_limit_is_judged(tmp_path: Path) -> None:
 
 
 def test_a_height_of_type_holds() -> None:
-    large, small = (rules_for(studio_with().type_heights, "US", Statement.TEXT, Fraction(0), Fraction(grams)) for grams in (6000, 5000))
+    large, small = (
+        rules_for(studio_with().type_heights, "US", LabelStatement.TEXT, Fraction(0), Fraction(grams)) for grams in (6000, 5000)
+    )
     assert [rule.height.millimetres for rule in large if rule not in small] == [9]
 
 
@@ -156,7 +158,7 @@ def test_a_key_is_read() -> None:
 
 
 def test_a_sum_is_told_and_stands_in_the_json() -> None:
-    assert rule_words(Rule("moon sum")) == "the batch twice"
+    assert rule_words(SumRule("moon sum")) == "the batch twice"
     assert "moon sum" in json.dumps(batch_json(bar_of(studio_with()), (), "plain-bar"))
     sums = find_page("sums")
     assert sums and "**Moon sum**: the batch twice." in sums.text

@@ -7,7 +7,7 @@ from itertools import combinations, pairwise, product
 from random import Random
 
 from builder.model.label.declaration import polytopes_of
-from builder.reckon.label.label_order import Order, Source
+from builder.reckon.label.label_order import ListedAmount, Order
 
 ONE = Fraction(1, 100)
 ALONE = polytopes_of(1, None, {})
@@ -69,10 +69,10 @@ def random_product(random: Random, base: Base) -> Order:
     There is always something beside the base: below one per cent of it is then below one per cent of the product by more than nothing.
     """
     names = tuple(f"part {number}" for number in range(base.count))
-    sources = [Source("base", names, Fraction(1), Fraction(1), polytopes_of(base.count, base.below, base.shares))]
+    sources = [ListedAmount("base", names, Fraction(1), Fraction(1), polytopes_of(base.count, base.below, base.shares))]
     for name in ("thing", *random.sample(("other", "part 0", "part 1", "scent"), random.randrange(3))):
         most = Fraction(random.choice((2, 5, 11, 25, 60, 150, 400, 1000)), 1000)
-        sources.append(Source(name, (name,), Fraction(0) if name == "scent" else most, most, ALONE))
+        sources.append(ListedAmount(name, (name,), Fraction(0) if name == "scent" else most, most, ALONE))
     return Order(sources, free_at_one=random.random() < 0.5)
 
 

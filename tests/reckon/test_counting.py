@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.dose.limit import Limit, LimitRole, LimitWeight, PercentOf, Rules, is_own_law
+from builder.model.dose.limit import Limit, LimitRole, LimitRules, LimitWeight, PercentOf, is_own_law
 from builder.model.dose.towards import Counted
 from builder.model.hazard import Hazard
 from builder.model.place import Name
@@ -191,7 +191,7 @@ def test_a_limit_is_judged_by_the_weighings_that_pass_it_but_a_usual_one_in_gram
     stock, law = cards(card("salt")), limit("salt", most="0.8", weight=weight)
     made = recipe(phase("all", {"water": share("99.21"), "salt": share("0.79")}))
     scales = (scale("0.01"), scale("0.03", unit="oz", per_unit="28.349523125"))
-    sheet = worked(made, LOTION, TotalSize(grams(290)), stock, scales, rules=Rules(region_of("EU"), (law,)))
+    sheet = worked(made, LOTION, TotalSize(grams(290)), stock, scales, rules=LimitRules(region_of("EU"), (law,)))
     (towards,) = sheet.own.towards
     assert towards.unit == unit
     assert (towards.least > sure(law.most)) is (unit == "oz")

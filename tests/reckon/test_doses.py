@@ -14,7 +14,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.model.dose.dose import Dose, MostOf
-from builder.model.dose.limit import Limit, LimitRole, LimitWeight, PercentOf, Rules
+from builder.model.dose.limit import Limit, LimitRole, LimitRules, LimitWeight, PercentOf
 from builder.model.finding import Acceptance
 from builder.model.hazard import Hazard
 from builder.model.place import Name
@@ -66,10 +66,10 @@ def made(
     lines: Mapping[str, Number] | None = None,
     division: str = "0.01",
     accepts: tuple[str, ...] = (),
-) -> tuple[WorkedBatch, Rules]:
+) -> tuple[WorkedBatch, LimitRules]:
     one = recipe(phase("all", {name: share(percent) for name, percent in (lines or {"water": 100}).items()}), choices=choices, fill=fill)
     one = replace(one, accepts={name: Acceptance("so") for name in accepts})
-    rules = Rules(region_of(region), limits, youngest=youngest)
+    rules = LimitRules(region_of(region), limits, youngest=youngest)
     return worked(one, LOTION, TotalSize(grams(1000)), stock, (scale(division),), rules=rules), rules
 
 
@@ -227,7 +227,7 @@ def amounts(dose: Dose) -> Iterator[dict[str, Fraction]]:
 class Judge:
     """What a portion may hold, worked out from its composition."""
 
-    def __init__(self, sheet: WorkedBatch, stock: Mapping[str, Ingredient], rules: Rules) -> None:
+    def __init__(self, sheet: WorkedBatch, stock: Mapping[str, Ingredient], rules: LimitRules) -> None:
         factors = factors_in(rules.limits)
         self.sheet, self.fill = sheet, sheet.own.portions.fill.grams
         limits = [one for one in limits_for(sheet.product, rules) if one.most]
@@ -275,7 +275,7 @@ def is_maximal(sheet: WorkedBatch, judge: Judge, wish: Mapping[str, Fraction]) -
 
 
 @cache
-def example() -> tuple[Studio, list[tuple[WorkedBatch, Rules]]]:
+def example() -> tuple[Studio, list[tuple[WorkedBatch, LimitRules]]]:
     outcome, found = published.example(), {}
     studio = sure(outcome.studio)
     for sheet in outcome.plans:
@@ -285,7 +285,7 @@ def example() -> tuple[Studio, list[tuple[WorkedBatch, Rules]]]:
     return studio, list(found.values())
 
 
-def passes_none(sheet: WorkedBatch, rules: Rules, studio: Studio) -> None:
+def passes_none(sheet: WorkedBatch, rules: LimitRules, studio: Studio) -> None:
     judge = Judge(sheet, studio.ingredients, rules)
     choices = [list(amounts(dose)) for dose in sheet.own.doses]
     assert prod(map(len, choices)) > 20

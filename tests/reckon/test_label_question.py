@@ -8,7 +8,7 @@ import pytest
 from builder.model.label.declaration import polytopes_of
 from builder.model.label.ingredient_list import Question
 from builder.reckon.label import shares
-from builder.reckon.label.label_order import Order, Source
+from builder.reckon.label.label_order import ListedAmount, Order
 from builder.reckon.label.label_question import MOST_PAIRS, find_question
 
 Amounts = dict[str, int]
@@ -17,9 +17,10 @@ Amounts = dict[str, int]
 def product(blends: dict[str, tuple[str, int]], single: Amounts) -> Order:
     """Return the orders of a product: blends by name, with their parts (a letter each) and parts by weight, and what is one name each."""
     several = [
-        Source(name, tuple(parts), Fraction(n), Fraction(n), polytopes_of(len(parts), None, {})) for name, (parts, n) in blends.items()
+        ListedAmount(name, tuple(parts), Fraction(n), Fraction(n), polytopes_of(len(parts), None, {}))
+        for name, (parts, n) in blends.items()
     ]
-    alone = [Source(name, (name,), Fraction(n), Fraction(n), polytopes_of(1, None, {})) for name, n in single.items()]
+    alone = [ListedAmount(name, (name,), Fraction(n), Fraction(n), polytopes_of(1, None, {})) for name, n in single.items()]
     return Order([*several, *alone], free_at_one=True)
 
 
@@ -73,7 +74,7 @@ def test_what_an_answer_leaves_of_a_base_is_worked_out_once(monkeypatch: pytest.
     monkeypatch.setattr(shares, "_in_polytope", lambda *one: solved.append(1) or solve(*one))  # type: ignore[func-returns-value]
     times = []
     for n in range(2):
-        order = Order([Source("base", tuple("abccdef"), Fraction(900 + n), Fraction(1000 + n), base)], free_at_one=True)
+        order = Order([ListedAmount("base", tuple("abccdef"), Fraction(900 + n), Fraction(1000 + n), base)], free_at_one=True)
         assert asked(order, "a b", "b c", "c d", "d e")
         times.append(len(solved))
         solved.clear()

@@ -13,7 +13,7 @@ import pytest
 import scipy  # whose parts are loaded when they are asked for
 
 from builder.model.label.declaration import Polytope, polytopes_of
-from builder.reckon.label.label_order import Order, Source
+from builder.reckon.label.label_order import ListedAmount, Order
 from builder.reckon.label.shares import most_of
 from tests.making import Number
 from tests.reckon.random_bases import ALONE, random_base, random_product, seeded
@@ -110,8 +110,8 @@ def two_blends(random: Random) -> Order:
     parts = tuple(f"part {number}" for number in range(base.count))
     names = tuple(random.sample(("part 0", "part 1", "own", "other"), blend.count))
     most = Fraction(random.choice((25, 60, 150, 400, 1000)), 1000)
-    sources = [Source("base", parts, Fraction(1), Fraction(1), polytopes_of(base.count, base.below, base.shares))]
-    sources.append(Source("blend", names, most / random.choice((1, 2)), most, polytopes_of(blend.count, blend.below, blend.shares)))
+    sources = [ListedAmount("base", parts, Fraction(1), Fraction(1), polytopes_of(base.count, base.below, base.shares))]
+    sources.append(ListedAmount("blend", names, most / random.choice((1, 2)), most, polytopes_of(blend.count, blend.below, blend.shares)))
     return Order(sources, free_at_one=random.random() < 0.5)
 
 
@@ -125,10 +125,10 @@ def test_a_verdict_on_what_two_blends_hold_is_that_of_the_solver_in_floats(produ
 def test_a_verdict_on_what_three_blends_hold_is_that_of_the_solver_in_floats() -> None:
     near_one = {2: (Fraction("0.0093"), Fraction("0.0107"))}
     sources = [
-        Source("one", ("b", "a", "c", "d"), Fraction(1), Fraction(1), polytopes_of(4, None, near_one)),
-        Source("two", ("c", "b", "a", "d"), Fraction("0.4"), Fraction("0.4"), polytopes_of(4, None, {})),
-        Source("dose", ("a", "d", "c"), Fraction("0.0025"), Fraction("0.025"), polytopes_of(3, None, {})),
-        Source("water", ("water",), Fraction(8), Fraction(8), ALONE),
+        ListedAmount("one", ("b", "a", "c", "d"), Fraction(1), Fraction(1), polytopes_of(4, None, near_one)),
+        ListedAmount("two", ("c", "b", "a", "d"), Fraction("0.4"), Fraction("0.4"), polytopes_of(4, None, {})),
+        ListedAmount("dose", ("a", "d", "c"), Fraction("0.0025"), Fraction("0.025"), polytopes_of(3, None, {})),
+        ListedAmount("water", ("water",), Fraction(8), Fraction(8), ALONE),
     ]
     order = Order(sources, free_at_one=False)
     assert judge(order, ["a", "d"]) and not order.may_precede("a", "d")

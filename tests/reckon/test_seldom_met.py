@@ -16,9 +16,9 @@ from builder.model.recipe.size import TotalSize
 from builder.model.supplies.supply import SupplyKind
 from builder.reckon import reckon_nominal, reckon_recipe, weight_as_written
 from builder.reckon.label.ingredient_list import list_ingredients
-from builder.reckon.label.label_order import MOST_WAYS, Order, Source
+from builder.reckon.label.label_order import MOST_WAYS, ListedAmount, Order
 from builder.reckon.label.shares import Vertex, most_of, optimum_at, walk_to_the_constraint
-from builder.reckon.supplies.shelf import open_shelf
+from builder.reckon.supplies.packs_by_kind import packs_of
 from tests.making import card, figures, grams, lye, phase, recipe, scale, share, soap, sure, worked
 from tests.reckon.test_guests import STUDIO
 from tests.reckon.test_ingredient_list import exactly, labelling
@@ -66,9 +66,9 @@ def test_what_is_there_as_a_colour_too_is_listed_as_a_colour(*, colour_first: bo
     assert [entry.declared_as for entry in listed.entries] == [DeclaredAs.INGREDIENT, DeclaredAs.COLOUR]
 
 
-def of_one(name: str, names: Sequence[str], amount: str, **shares: tuple[str, str]) -> Source:
+def of_one(name: str, names: Sequence[str], amount: str, **shares: tuple[str, str]) -> ListedAmount:
     stated = {names.index(of): (Fraction(low) / 100, Fraction(high) / 100) for of, (low, high) in shares.items()}
-    return Source(name, tuple(names), Fraction(amount), Fraction(amount), polytopes_of(len(names), None, stated))
+    return ListedAmount(name, tuple(names), Fraction(amount), Fraction(amount), polytopes_of(len(names), None, stated))
 
 
 def test_a_name_that_a_blend_declares_twice_is_added_up() -> None:
@@ -132,7 +132,7 @@ def test_exactly_one_per_cent_stands_so_of_many_ways_too(*, free: bool) -> None:
 @pytest.mark.parametrize("free", [True, False])
 def test_what_stands_below_a_line_that_is_known_may_stand_in_any_order(*, free: bool) -> None:
     names = ("water", "first", "second")
-    order = Order([Source("blend", names, Fraction(1), Fraction(1), polytopes_of(3, 1, {}))], free_at_one=free)
+    order = Order([ListedAmount("blend", names, Fraction(1), Fraction(1), polytopes_of(3, 1, {}))], free_at_one=free)
     assert order.may_precede("first", "second") and order.may_precede("second", "first")
     assert order.may_precede("water", "first") and not order.may_precede("first", "water")
 
@@ -161,13 +161,13 @@ def test_figures_whose_least_adds_up_to_the_whole_leave_nothing_open() -> None:
 
 def test_a_pack_of_containers_by_weight_tells_no_number() -> None:
     jars = pack("4 fl oz jar", grams(500), "12.00", SupplyKind.CONTAINER)
-    assert open_shelf(replace(STUDIO, supplies=(jars,))).packs == {}
+    assert packs_of(replace(STUDIO, supplies=(jars,))).packs == {}
 
 
 # By hand: of packs of 100 g at 2.00, 300 g that are used and 150 g that may be chosen take five; of nothing one stands on the table.
 @pytest.mark.parametrize(("used", "if_chosen", "number", "left"), [(300, 150, 5, 50), (300, 100, 4, 0), (0, 101, 2, 99), (0, 0, 1, 100)])
 def test_packs_cover_what_is_used_and_what_may_be_chosen(used: int, if_chosen: int, number: int, left: int) -> None:
-    shelf = open_shelf(replace(STUDIO, supplies=(pack("olive oil", grams(100), "2.00"),)))
+    shelf = packs_of(replace(STUDIO, supplies=(pack("olive oil", grams(100), "2.00"),)))
     (key,) = shelf.packs
     need = shelf.need(key, "olive oil", Fraction(used), Fraction(if_chosen))
     assert need.kind is SupplyKind.INGREDIENT and need.used == used and need.if_chosen == if_chosen

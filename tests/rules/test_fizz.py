@@ -8,7 +8,7 @@ from fractions import Fraction
 
 import pytest
 
-from builder.model.dose.limit import LimitRole, Rules
+from builder.model.dose.limit import LimitRole, LimitRules
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.reckon.dose.counting import reckon_towards
@@ -58,4 +58,4 @@ def test_carbonates_take_up_acid_by_mol(percent: dict[str, str], cards: tuple[In
 def test_an_acid_that_is_taken_up_counts_towards_no_limit_for_acids(soda: str, counts: int) -> None:
     row = limit("our acid", role=LimitRole.ACID, lowest_ph=Fraction("3.5"))
     one = batch(mixed(our_acid="20", sodium_bicarbonate=soda), cards=(acid(), BICARBONATE)).worked
-    assert len(reckon_towards(one, one.own, {"our acid": acid()}, Rules(region("EU"), (row,)))) == counts
+    assert len(reckon_towards(one, one.own, {"our acid": acid()}, LimitRules(region("EU"), (row,)))) == counts

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.figure_words import inside
-from builder.check.formula.formulas import Part, formulas_of
+from builder.check.formula.formulas import FormulaPart, formulas_of
 from builder.check.keeping.alcohol import share_that
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
@@ -33,7 +33,7 @@ def find_fire_unsaid(studio: Studio) -> Iterator[Finding]:
         return Fraction(point is not None and point.low < flash and card.counts_as is CountsAs.OTHER)
 
     for formula in formulas_of(studio):
-        first: Part | None = next((part for part in formula.parts if burns(part.card)), None)
+        first: FormulaPart | None = next((part for part in formula.parts if burns(part.card)), None)
         share = share_that(formula.recipe, studio, burns)
         text = f"{formula.label_text} {fold(formula.recipe.storage)}"
         if first and not formula.with_lye and 100 * share > least.typical and not any(word in text for word in _SAID):

@@ -13,7 +13,7 @@ from builder.words.fold import fold
 
 
 @dataclass(frozen=True)
-class Part:
+class FormulaPart:
     """One ingredient of a recipe: its card, where it is named, and the phase in which it stands (None: the lye, or a student's choice)."""
 
     card: Ingredient
@@ -22,16 +22,16 @@ class Part:
 
 
 @dataclass(frozen=True)
-class Formula:
+class Formulation:
     """What a recipe always holds (`parts`), and what students may add (`options`)."""
 
     recipe: Recipe
     product: Product
-    parts: tuple[Part, ...]
-    options: tuple[Part, ...]
+    parts: tuple[FormulaPart, ...]
+    options: tuple[FormulaPart, ...]
 
     @property
-    def all(self) -> tuple[Part, ...]:
+    def all(self) -> tuple[FormulaPart, ...]:
         """Return the parts and the options."""
         return (*self.parts, *self.options)
 
@@ -45,11 +45,11 @@ class Formula:
         """Tell whether it is soap made with lye."""
         return self.product.made_with_lye or self.recipe.lye is not None
 
-    def first(self, *counts: CountsAs) -> Part | None:
+    def first(self, *counts: CountsAs) -> FormulaPart | None:
         """Return the first part that counts as one of these."""
         return next((part for part in self.parts if part.card.counts_as in counts), None)
 
-    def of_kind(self, *kinds: str) -> tuple[Part, ...]:
+    def of_kind(self, *kinds: str) -> tuple[FormulaPart, ...]:
         """Return the parts of some kinds."""
         return tuple(part for part in self.parts if part.card.kind in kinds)
 
@@ -65,7 +65,7 @@ def label_text_of(recipe: Recipe) -> str:
     return fold(" ".join((*told.label_cautions, told.directions)))
 
 
-def formulas_of(studio: Studio) -> Iterator[Formula]:
+def formulas_of(studio: Studio) -> Iterator[Formulation]:
     """Yield the formula of each recipe whose every name has a card and whose file could be read whole."""
     for recipe in studio.recipes.values():
         formula = formula_of(recipe, studio)
@@ -73,13 +73,13 @@ def formulas_of(studio: Studio) -> Iterator[Formula]:
             yield formula
 
 
-def formula_of(recipe: Recipe, studio: Studio) -> Formula | None:
+def formula_of(recipe: Recipe, studio: Studio) -> Formulation | None:
     """Return the formula of one recipe; None where a name has no card."""
     if any(studio.ingredient(name) is None for name in recipe.names):
         return None
     in_phases = [(line.ingredient, phase) for phase in recipe.phases for line in phase.lines]
     in_lye = [liquid.name for liquid in recipe.lye.liquids] if recipe.lye else []
-    parts = [Part(studio.ingredients[name.key], name.place, phase) for name, phase in in_phases]
-    parts += [Part(studio.ingredients[name.key], name.place) for name in in_lye]
-    chosen = tuple(Part(studio.ingredients[name.key], name.place) for name in recipe.options)
-    return Formula(recipe, studio.products[recipe.product], tuple(parts), chosen)
+    parts = [FormulaPart(studio.ingredients[name.key], name.place, phase) for name, phase in in_phases]
+    parts += [FormulaPart(studio.ingredients[name.key], name.place) for name in in_lye]
+    chosen = tuple(FormulaPart(studio.ingredients[name.key], name.place) for name in recipe.options)
+    return Formulation(recipe, studio.products[recipe.product], tuple(parts), chosen)

@@ -13,7 +13,7 @@ knows of none; steps with a flame are read as dangers.
 from collections.abc import Iterator
 
 from builder.check.figure_words import DEFER, inside, range_of
-from builder.check.formula.formulas import Formula, Part, formulas_of
+from builder.check.formula.formulas import FormulaPart, Formulation, formulas_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
@@ -49,7 +49,7 @@ def find_what_is_heated_too_far(studio: Studio) -> Iterator[Finding]:
             yield from _hotter_than_fat_needs(formula, phase, studio)
 
 
-def _part(formula: Formula, part: Part, phase: Phase, heat_to: Temperature) -> Iterator[Finding]:
+def _part(formula: Formulation, part: FormulaPart, phase: Phase, heat_to: Temperature) -> Iterator[Finding]:
     heat, heated = heat_to.celsius, f"The phase “{phase.name}” is heated to {plain_number(heat_to.celsius)} °C"
     flash, bears, most, melts = (part.card.figure(name) for name in ("flash point", "add below", "heat at most", "melting point"))
     if flash and heat >= flash.low and not _is_thinned(formula, part):
@@ -91,13 +91,13 @@ def _melts_at(melts: Figure) -> str:
     return f"it melts at {range_of(melts, '°C')}"
 
 
-def _is_thinned(formula: Formula, part: Part) -> bool:
+def _is_thinned(formula: Formulation, part: FormulaPart) -> bool:
     """Tell whether what flashes mixes with water and stands in a phase with other water: it is thinned there below what burns."""
     others = [one for one in formula.parts if one.phase is part.phase and one.card is not part.card]
     return part.card.mixes_with is MixesWith.WATER and any(one.card.counts_as.is_watery for one in others)
 
 
-def _hotter_than_fat_needs(formula: Formula, phase: Phase, studio: Studio) -> Iterator[Finding]:
+def _hotter_than_fat_needs(formula: Formulation, phase: Phase, studio: Studio) -> Iterator[Finding]:
     """Look for fat and wax that are heated far beyond what melts them, where a water bath hardly reaches and nothing holds them back."""
     if phase.heat_to is None:
         return
@@ -118,7 +118,7 @@ def _hotter_than_fat_needs(formula: Formula, phase: Phase, studio: Studio) -> It
     )
 
 
-def _choices_too_hot(formula: Formula) -> Iterator[Finding]:
+def _choices_too_hot(formula: Formulation) -> Iterator[Finding]:
     """Look for choices that burn, where no phase is cool, so that a portion may be as hot as the coolest of them.
 
     What holds water is an emulsion, which is portioned cold.

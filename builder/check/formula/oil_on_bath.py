@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from builder.check.formula.formulas import Formula, Part, formulas_of
+from builder.check.formula.formulas import FormulaPart, Formulation, formulas_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
@@ -41,7 +41,7 @@ def find_oil_on_the_bath(studio: Studio) -> Iterator[Finding]:
             )
 
 
-def _floats(formula: Formula) -> Part | None:
+def _floats(formula: Formulation) -> FormulaPart | None:
     scents = (part for part in formula.all if part.card.kind in _SCENTS)
     return next(
         scents, next((part for part in formula.parts if part.card.is_oily and part.card.counts_as is not CountsAs.FATTY_ACID), None)

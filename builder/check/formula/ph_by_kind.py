@@ -7,7 +7,7 @@ Why: classification law, the standard for soap; a fresh bar and paper on a wet b
 from collections.abc import Iterator
 
 from builder.check.figure_words import range_of
-from builder.check.formula.formulas import Formula, formulas_of
+from builder.check.formula.formulas import Formulation, formulas_of
 from builder.check.formula.usual_ph import usual_ph_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
@@ -40,7 +40,7 @@ def find_ph_out_of_place(studio: Studio) -> Iterator[Finding]:
             yield from [found] if found else []
 
 
-def _burns(formula: Formula, ph: MeasuredPh, studio: Studio) -> Finding | None:
+def _burns(formula: Formulation, ph: MeasuredPh, studio: Studio) -> Finding | None:
     figure = studio.constants[BURNS]
     if figure.low < ph.low and ph.high < figure.highest:
         return None
@@ -54,7 +54,7 @@ def _burns(formula: Formula, ph: MeasuredPh, studio: Studio) -> Finding | None:
     return stop("ph-burns", formula.recipe.at("pH"), wrong, remedy)
 
 
-def _not_for_skin(formula: Formula, ph: MeasuredPh, studio: Studio) -> Finding | None:
+def _not_for_skin(formula: Formulation, ph: MeasuredPh, studio: Studio) -> Finding | None:
     low, high = studio.constants[LOWEST], studio.constants[HIGHEST]
     if not formula.stays_on or formula.with_lye:
         return None
@@ -70,7 +70,7 @@ def _not_for_skin(formula: Formula, ph: MeasuredPh, studio: Studio) -> Finding |
     return None
 
 
-def _unusual_soap(formula: Formula, ph: MeasuredPh, studio: Studio) -> Finding | None:
+def _unusual_soap(formula: Formulation, ph: MeasuredPh, studio: Studio) -> Finding | None:
     figure = studio.constants[OF_SOAP]
     if not formula.with_lye or (figure.low <= ph.low and ph.high <= figure.highest):
         return None
@@ -85,12 +85,12 @@ def _unusual_soap(formula: Formula, ph: MeasuredPh, studio: Studio) -> Finding |
     return caution("soap-ph-unusual", formula.recipe.at("pH"), wrong, remedy)
 
 
-def _measured(formula: Formula, ph: MeasuredPh) -> str:
+def _measured(formula: Formulation, ph: MeasuredPh) -> str:
     low, high = plain_number(ph.low), plain_number(ph.high)
     return f"{formula.recipe.name} was measured at pH {low if low == high else f'{low} to {high}'}."
 
 
-def _usual(formula: Formula, studio: Studio) -> str:
+def _usual(formula: Formulation, studio: Studio) -> str:
     if (found := usual_ph_of(formula, studio)) is None:
         return ""
     such, usual = found

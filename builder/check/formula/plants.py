@@ -7,7 +7,7 @@ such a product keeps is a rule of its own.
 from collections.abc import Iterator
 
 from builder.check.figure_words import inside
-from builder.check.formula.formulas import Formula, Part, formulas_of
+from builder.check.formula.formulas import FormulaPart, Formulation, formulas_of
 from builder.check.keeping.keeping import is_fresh_food
 from builder.check.keeping.preservatives import is_enough, is_preservative
 from builder.check.rule import STUDIO, rule_on
@@ -58,17 +58,17 @@ def find_plants_out_of_place(studio: Studio) -> Iterator[Finding]:
             yield _in_drain(clogs)
 
 
-def _spoils(part: Part) -> bool:
+def _spoils(part: FormulaPart) -> bool:
     return part.card.kind in _FOOD and Hazard.SPOILS in part.card.hazards
 
 
-def _clogs(part: Part) -> bool:
+def _clogs(part: FormulaPart) -> bool:
     """Tell whether something stays in pieces in water: flowers and leaves, coffee, oats that are not ground to flour."""
     coarse = part.card.kind is IngredientKind.EXFOLIANT and Hazard.SPOILS in part.card.hazards
     return part.card.kind in _PIECES or coarse or (part.card.kind is IngredientKind.GRAIN and Hazard.DUST not in part.card.hazards)
 
 
-def _in_water(formula: Formula, part: Part) -> Finding:
+def _in_water(formula: Formulation, part: FormulaPart) -> Finding:
     return caution(
         "spoils-in-water",
         part.place,
@@ -79,7 +79,7 @@ def _in_water(formula: Formula, part: Part) -> Finding:
     )
 
 
-def _in_oil(formula: Formula, part: Part) -> Finding:
+def _in_oil(formula: Formulation, part: FormulaPart) -> Finding:
     return caution(
         "plants-in-oil",
         part.place,
@@ -89,7 +89,7 @@ def _in_oil(formula: Formula, part: Part) -> Finding:
     )
 
 
-def _in_drain(part: Part) -> Finding:
+def _in_drain(part: FormulaPart) -> Finding:
     return caution(
         "plants-in-drain",
         part.place,

@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator
 
 from builder.check.figure_words import inside
-from builder.check.formula.formulas import Formula, Part, formulas_of
+from builder.check.formula.formulas import FormulaPart, Formulation, formulas_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
@@ -36,12 +36,12 @@ def find_grains_too_rough(studio: Studio) -> Iterator[Finding]:
                 )
 
 
-def _parts_of_body(formula: Formula) -> list[str]:
+def _parts_of_body(formula: Formulation) -> list[str]:
     named = [part for part, word in _NAMED.items() if word.search(formula.recipe.name)]
     return list(dict.fromkeys((*formula.recipe.used_on, *named)))
 
 
-def _is_still_a_grain(part: Part, formula: Formula) -> bool:
+def _is_still_a_grain(part: FormulaPart, formula: Formulation) -> bool:
     """Tell whether it is not dissolved: salt and sugar are, in what holds water."""
     dissolved = formula.with_lye or formula.first(*WATERY)
     return not (part.card.kind in _DISSOLVES and dissolved)

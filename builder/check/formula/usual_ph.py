@@ -1,6 +1,6 @@
 """The pH that a product with water usually has, by its kind, or by what holds it together."""
 
-from builder.check.formula.formulas import Formula
+from builder.check.formula.formulas import Formulation
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.studio import Studio
@@ -8,7 +8,7 @@ from builder.model.studio import Studio
 HELD_BY_SOAP = "pH of a cream that a soap holds"
 
 
-def usual_ph_of(formula: Formula, studio: Studio) -> tuple[str, Figure] | None:
+def usual_ph_of(formula: Formulation, studio: Studio) -> tuple[str, Figure] | None:
     """Return what such products are called, without an article, and their usual pH; None where that is not known.
 
     A cream whose emulsifier is the soap of borax or another mild alkali is as alkaline as that soap, whatever its kind usually has.

@@ -6,7 +6,7 @@ Decided: what holds water keeps six months without a test. Why: challenge tests 
 import re
 from collections.abc import Iterator
 
-from builder.check.formula.formulas import Formula, Part, formulas_of
+from builder.check.formula.formulas import FormulaPart, Formulation, formulas_of
 from builder.check.keeping.low_risk import measurable
 from builder.check.keeping.preservatives import is_preservative
 from builder.check.rule import STUDIO, rule_on
@@ -64,7 +64,7 @@ def find_what_does_not_keep(studio: Studio) -> Iterator[Finding]:
         yield from _keeps(formula, studio)
 
 
-def is_fresh_food(card: Ingredient, formula: Formula) -> bool:
+def is_fresh_food(card: Ingredient, formula: Formulation) -> bool:
     """Tell whether something goes in as it would be eaten or drunk; what is brewed or dry, only where water is."""
     name, wet = fold(card.name), formula.first(*WATERY) is not None
     if card.kind in _NO_FOOD or "extract" in name:
@@ -72,7 +72,7 @@ def is_fresh_food(card: Ingredient, formula: Formula) -> bool:
     return bool(_FRESH.search(name)) or (wet and (card.kind is IngredientKind.MILK or bool(_BREWED.search(name))))
 
 
-def _fresh_food(formula: Formula, part: Part) -> Finding:
+def _fresh_food(formula: Formulation, part: FormulaPart) -> Finding:
     wrong = (
         f"{part.card.name} is food: it brings microbes and what they live on, more than the usual share of a preservative holds back, and "
         f"{formula.recipe.name} spoils unseen (formulation teaching, from memory)."
@@ -86,7 +86,7 @@ def _fresh_food(formula: Formula, part: Part) -> Finding:
     return caution("fresh-food-in-product", part.place, wrong, remedy)
 
 
-def _single_use(formula: Formula) -> Iterator[Finding]:
+def _single_use(formula: Formulation) -> Iterator[Finding]:
     recipe = formula.recipe
     if recipe.keeps and _is_longer(recipe.keeps, Durability(0, 1)):
         yield caution(
@@ -104,7 +104,7 @@ def _single_use(formula: Formula) -> Iterator[Finding]:
         )
 
 
-def _keeps(formula: Formula, studio: Studio) -> Iterator[Finding]:
+def _keeps(formula: Formulation, studio: Studio) -> Iterator[Finding]:
     """Look at what holds water; where it has no preservative, only once that has been accepted: until then it is a finding of its own."""
     recipe = formula.recipe
     if not recipe.keeps or formula.first(*WATERY) is None or formula.first(CountsAs.BASE):

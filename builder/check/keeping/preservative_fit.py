@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.figure_words import DEFER, inside
-from builder.check.formula.formulas import Formula, Part, formulas_of
+from builder.check.formula.formulas import FormulaPart, Formulation, formulas_of
 from builder.check.formula.usual_ph import usual_ph_of
 from builder.check.keeping.preservatives import is_enough, is_preservative, uncovered, why_not
 from builder.check.rule import STUDIO, rule_on
@@ -52,12 +52,12 @@ def find_preservatives_that_do_not_fit(studio: Studio) -> Iterator[Finding]:
             yield from _inactivated(formula, part)
 
 
-def _meets_water(formula: Formula) -> bool:
+def _meets_water(formula: Formulation) -> bool:
     watery = formula.first(*WATERY, CountsAs.BASE) or formula.with_lye
     return bool(watery) or formula.product.meets_water
 
 
-def _without_water(formula: Formula, part: Part) -> Finding:
+def _without_water(formula: Formulation, part: FormulaPart) -> Finding:
     return caution(
         "preservative-without-water",
         part.place,
@@ -68,7 +68,7 @@ def _without_water(formula: Formula, part: Part) -> Finding:
     )
 
 
-def _unknown(part: Part) -> Finding:
+def _unknown(part: FormulaPart) -> Finding:
     return caution(
         "preservative-unknown",
         part.place,
@@ -78,7 +78,7 @@ def _unknown(part: Part) -> Finding:
     )
 
 
-def _in_part(formula: Formula, found: tuple[Part, ...], studio: Studio) -> Iterator[Finding]:
+def _in_part(formula: Formulation, found: tuple[FormulaPart, ...], studio: Studio) -> Iterator[Finding]:
     cards = [part.card for part in found]
     if is_enough(cards):
         return
@@ -95,7 +95,7 @@ def _in_part(formula: Formula, found: tuple[Part, ...], studio: Studio) -> Itera
     )
 
 
-def _such_as(formula: Formula, missing: list[str], studio: Studio) -> str:
+def _such_as(formula: Formulation, missing: list[str], studio: Studio) -> str:
     """Name what would do at the pH of the product, as it was measured or else as such a product usually has it."""
     found, ph = usual_ph_of(formula, studio), formula.recipe.ph
     ends = (ph.low, ph.high) if ph else (found[1].low, found[1].highest) if found else None
@@ -109,7 +109,7 @@ def _such_as(formula: Formula, missing: list[str], studio: Studio) -> str:
     return f"; of those known here that work{at}: {', '.join(names[:MOST_NAMED])}"
 
 
-def _keys(formula: Formula) -> set[str]:
+def _keys(formula: Formulation) -> set[str]:
     return {part.card.key for part in formula.all}
 
 
@@ -123,7 +123,7 @@ def _works(card: Ingredient, low: Fraction, high: Fraction) -> bool:
     return window is not None and window.low <= low and high <= window.highest
 
 
-def _inactivated(formula: Formula, part: Part) -> Iterator[Finding]:
+def _inactivated(formula: Formulation, part: FormulaPart) -> Iterator[Finding]:
     preserves = part.card.preserves
     if preserves is None:
         return

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from builder.check.figure_words import DEFER, range_of
-from builder.check.formula.formulas import Formula, Part, formulas_of
+from builder.check.formula.formulas import FormulaPart, Formulation, formulas_of
 from builder.check.formula.usual_ph import usual_ph_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
@@ -41,12 +41,12 @@ def find_preservatives_out_of_their_ph(studio: Studio) -> Iterator[Finding]:
                 yield from _by_what_is_usual(formula, part, window, *usual)
 
 
-def _measured(formula: Formula, window: Figure) -> bool:
+def _measured(formula: Formulation, window: Figure) -> bool:
     ph = formula.recipe.ph
     return ph is not None and window.low <= ph.low and ph.high <= window.highest
 
 
-def _outside(formula: Formula, part: Part, window: Figure, *, none_works: bool) -> Finding:
+def _outside(formula: Formulation, part: FormulaPart, window: Figure, *, none_works: bool) -> Finding:
     assert formula.recipe.ph is not None
     wrong = (
         f"{part.card.name} works at {_window(window)}, and {formula.recipe.name} was measured at pH "
@@ -62,7 +62,7 @@ def _outside(formula: Formula, part: Part, window: Figure, *, none_works: bool) 
     return caution("ph-outside-preservative", place, wrong, remedy)
 
 
-def _by_what_is_usual(formula: Formula, part: Part, window: Figure, such_a: str, usual: Figure) -> Iterator[Finding]:
+def _by_what_is_usual(formula: Formulation, part: FormulaPart, window: Figure, such_a: str, usual: Figure) -> Iterator[Finding]:
     low, high = usual.low, usual.highest
     such = f"{such_a} usually has pH {_ends(low, high)} ({basis_of(usual)})"
     if high < window.low or window.highest < low:

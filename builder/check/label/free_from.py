@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from typing import Protocol
 
-from builder.check.formula.formulas import Formula, formula_of
+from builder.check.formula.formulas import Formulation, formula_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import CAUTION, STOP, FindingKind
@@ -47,7 +47,7 @@ def find_broken_promises(studio: Studio) -> Iterator[Finding]:
         yield from _judge(a_class, a_class.title, [formula_of(recipe, studio) for recipe in recipes])
 
 
-def _judge(promise: Promise, name: str, formulas: list[Formula | None]) -> Iterator[Finding]:
+def _judge(promise: Promise, name: str, formulas: list[Formulation | None]) -> Iterator[Finding]:
     found = [(formula, part.card) for formula in formulas if formula for part in formula.all]
     place = promise.at("free from")
     for family in promise.free_from:

@@ -15,7 +15,7 @@ soap is known for one; that it was poured into the shape of a cake, no recipe sa
 from collections.abc import Iterator, Mapping
 
 from builder.check.figure_words import inside
-from builder.check.formula.formulas import Formula, formulas_of
+from builder.check.formula.formulas import Formulation, formulas_of
 from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
@@ -51,7 +51,7 @@ def find_what_labels_leave_unsaid(studio: Studio) -> Iterator[Finding]:
             yield from _like_food(formula, studio.region, youngest.get(formula.recipe.key))
 
 
-def _slippery(formula: Formula) -> Iterator[Finding]:
+def _slippery(formula: Formulation) -> Iterator[Finding]:
     part = next((part for part in formula.all if Hazard.SLIPPERY in part.card.hazards), None)
     is_soap = formula.with_lye or any(part.card.kind is IngredientKind.SOAP_BASE for part in formula.all)
     at_the_basin = _AT_THE_BASIN.issuperset(formula.recipe.goes_on(formula.product.used_on) or (BodyPart.BODY,))
@@ -65,7 +65,7 @@ def _slippery(formula: Formula) -> Iterator[Finding]:
         )
 
 
-def _stains(formula: Formula) -> Iterator[Finding]:
+def _stains(formula: Formulation) -> Iterator[Finding]:
     part = next((part for part in formula.all if Hazard.STAINS in part.card.hazards), None)
     if part and formula.product.contact == Contact.BATH and not any(word in formula.label_text for word in ("stain", "rinse the tub")):
         yield caution(
@@ -77,7 +77,7 @@ def _stains(formula: Formula) -> Iterator[Finding]:
         )
 
 
-def _undirected(formula: Formula, region: Region) -> Iterator[Finding]:
+def _undirected(formula: Formulation, region: Region) -> Iterator[Finding]:
     part = next((part for part in formula.all if part.card.kind in _FOAMS), None)
     if part and region.says("foaming baths") == "directions" and formula.product.contact == Contact.BATH and not formula.recipe.directions:
         yield caution(
@@ -89,7 +89,7 @@ def _undirected(formula: Formula, region: Region) -> Iterator[Finding]:
         )
 
 
-def _like_food(formula: Formula, region: Region, youngest: int | None) -> Iterator[Finding]:
+def _like_food(formula: Formulation, region: Region, youngest: int | None) -> Iterator[Finding]:
     is_bar = formula.with_lye and formula.product.declared_by is DeclaredBy.WEIGHT
     part = next((part for part in formula.all if part.card.like_food), None)
     if is_bar or part is None or any(word in formula.label_text for word in ("eat", "food", "drunk", "drink", "swallow")):

@@ -32,7 +32,7 @@ _OF_ANIMALS = ("honey", "beeswax", "lanolin", "goat milk", "cow milk", "silk", "
 # So many sentences are known with what was found in them: those of a studio of some hundred classes.
 _MOST_SAID = 32_768
 
-Rules = TypeVar("Rules")
+R = TypeVar("R")
 Met = TypeVar("Met")
 Holds = frozenset[Condition]
 
@@ -84,16 +84,16 @@ class Statement:
         return Words(self.around)
 
 
-def judged_once(look: Callable[[Statement, Rules], Iterator[Met]]) -> Callable[[Statement, Rules], tuple[Met, ...]]:
+def judged_once(look: Callable[[Statement, R], Iterator[Met]]) -> Callable[[Statement, R], tuple[Met, ...]]:
     """Look for what rules meet in a statement, and not again in one that says the same amid the same."""
 
     @remembered(_MOST_SAID, Statement)
     @wraps(look)
-    def in_words(alone: Statement, rules: Rules) -> tuple[Met, ...]:
+    def in_words(alone: Statement, rules: R) -> tuple[Met, ...]:
         return tuple(look(replace(alone), rules))  # a copy: what it knows of its words is not kept
 
     @wraps(look)
-    def judge(statement: Statement, rules: Rules) -> tuple[Met, ...]:
+    def judge(statement: Statement, rules: R) -> tuple[Met, ...]:
         return in_words(statement.alone, rules)
 
     return judge

@@ -40,7 +40,7 @@ class Packed:
         return JoinedSheet(self.at.folder, self.at.path, self.printed.apart, self.printed.lies is not Lies.IN_THE_PACK)
 
 
-class Counted(NamedTuple):
+class CountedPieces(NamedTuple):
     """Pieces of the pack that follow one another, with how often they are printed."""
 
     printed: ToPrint
@@ -78,7 +78,7 @@ def compose_pack(edition: Edition, plan: ClassPlan, here: Address, packed: Itera
     return Composed(view((0,) * len(sheets), 1), Joins(tuple(one.joined for one in sheets), view))
 
 
-def _counted(printed: ToPrint, pieces: Sequence[Piece]) -> list[Counted]:
+def _counted(printed: ToPrint, pieces: Sequence[Piece]) -> list[CountedPieces]:
     """Return how often each piece of a sheet is printed.
 
     Pages that turned out to be longer than one are printed as often as that one; where nobody can tell whose they are, all as often as any.
@@ -86,10 +86,10 @@ def _counted(printed: ToPrint, pieces: Sequence[Piece]) -> list[Counted]:
     each, over = divmod(len(pieces), len(printed.copies))
     copies = (max(printed.copies),) * len(pieces) if over else tuple(number for number in printed.copies for _ in range(each))
     runs = groupby(zip(copies, pieces, strict=True), key=itemgetter(0))
-    return [Counted(printed, number, tuple(piece for _, piece in run)) for number, run in runs]
+    return [CountedPieces(printed, number, tuple(piece for _, piece in run)) for number, run in runs]
 
 
-def _row(one: Counted) -> PackRow:
+def _row(one: CountedPieces) -> PackRow:
     first, last = one.pieces[0].first, one.pieces[-1].last
     sides = say("both sides") if any(piece.pages > 1 for piece in one.pieces) else say("one side")
     if one.pieces[0].on_the_back:
@@ -106,7 +106,7 @@ def _beside(printed: ToPrint, pages: int) -> PackRow:
     return PackRow(printed.name, "", "", sides, str(Piece(1, pages).paper if printed.on_both_sides else pages))
 
 
-def _in_all(counted: Sequence[Counted], own: int) -> str:
+def _in_all(counted: Sequence[CountedPieces], own: int) -> str:
     """Sum up what is printed, with the pages of counts themselves."""
     pages = own + sum(one.pages for one in counted)
     paper = Piece(1, own).paper + sum(one.paper for one in counted)

@@ -16,7 +16,7 @@ from builder.compose.label_front.names import lettering_for
 from builder.compose.label_front.outlines import BAR, CLEAR, SEAM, WREATH
 from builder.compose.label_front.space import Space
 from builder.compose.label_layout.label_lines import Block, Setter
-from builder.compose.label_layout.rules import Rules
+from builder.compose.label_layout.rules import LabelRules
 
 AIR = 1.2  # How much more paper than it must have a label without a border leaves at its edges, where there is room.
 
@@ -32,7 +32,7 @@ class Front:
 
 
 def front_of(
-    text: LabelText, space: Space, label: Space, rules: Rules, setter: Setter, design: Design, *, to_fill_in: bool = False
+    text: LabelText, space: Space, label: Space, rules: LabelRules, setter: Setter, design: Design, *, to_fill_in: bool = False
 ) -> Front | None:
     """Compose a front in a space of its label; None where the name would be too small or something lawful does not fit.
 
@@ -52,7 +52,7 @@ def front_of(
 
 
 def _first_marked(
-    text: LabelText, space: Space, label: Space, rules: Rules, setter: Setter, design: Design, *, to_fill_in: bool
+    text: LabelText, space: Space, label: Space, rules: LabelRules, setter: Setter, design: Design, *, to_fill_in: bool
 ) -> Front | None:
     """Compose a front in the first way in which what the recipe draws is seen, from the roomiest on; else in the first that does."""
     lettering = lettering_for(setter, text.name, design.face, design.leading, capitals=design.capitals)
@@ -70,7 +70,7 @@ def _first_marked(
     return bare
 
 
-def _ways(space: Space, label: Space, rules: Rules, design: Design, *, to_fill_in: bool) -> Iterator[tuple[Space, bool, bool]]:
+def _ways(space: Space, label: Space, rules: LabelRules, design: Design, *, to_fill_in: bool) -> Iterator[tuple[Space, bool, bool]]:
     """Yield where words may stand, whether fields are drawn that only this design has, and whether what it is has larger type."""
     if not to_fill_in:
         # Text stands as far from a border as it does from the edge of a label without one.
@@ -86,7 +86,7 @@ def _ways(space: Space, label: Space, rules: Rules, design: Design, *, to_fill_i
     yield _to_colour(space, label, rules, design, is_rich=False), False, False
 
 
-def _to_colour(space: Space, label: Space, rules: Rules, design: Design, *, is_rich: bool) -> Space:
+def _to_colour(space: Space, label: Space, rules: LabelRules, design: Design, *, is_rich: bool) -> Space:
     """Return where words may stand on a label to colour in."""
     inner = space.inside(max(0.0, border_to_colour(design) + GAP - rules.inset))
     if design.ornament is Ornament.WREATH and not label.is_round:

@@ -7,7 +7,7 @@ from builder.compose.label_front.designs import Design, Ornament, border_scale
 from builder.compose.label_front.names import Lettering
 from builder.compose.label_front.space import Space
 from builder.compose.label_layout.label_lines import Setter
-from builder.compose.label_layout.rules import Rules
+from builder.compose.label_layout.rules import LabelRules
 from builder.compose.ornament.colouring import SMALLEST
 
 MOST_NET, LEAST_NAME = 0.7, 12.0
@@ -26,7 +26,7 @@ class Ground:
     text: LabelText
     space: Space
     label: Space
-    rules: Rules
+    rules: LabelRules
     setter: Setter
     design: Design
     lettering: Lettering

@@ -13,7 +13,7 @@ from builder.compose.label_front.space import Space
 from builder.compose.label_layout.label_layout import GAP, GUTTER, LaidOut, LaidPosition, box_of
 from builder.compose.label_layout.label_lines import Block, Setter, line_height
 from builder.compose.label_layout.label_sheets import SheetUse
-from builder.compose.label_layout.rules import Rules
+from builder.compose.label_layout.rules import LabelRules
 from builder.compose.recipe.wording import NBSP
 from builder.model.label.label_sheet import LabelSheet
 from builder.model.remembered import remembered
@@ -37,7 +37,9 @@ class _Way:
     is_apart: bool
 
 
-def lay_out_composed(labels: Sequence[Dressed], use: SheetUse, rules: Rules, setter: Setter, *, to_fill_in: bool = False) -> LaidOut | None:
+def lay_out_composed(
+    labels: Sequence[Dressed], use: SheetUse, rules: LabelRules, setter: Setter, *, to_fill_in: bool = False
+) -> LaidOut | None:
     """Lay out labels of one product, each in its design; None where one of them has no composed front or no room for its back.
 
     `to_fill_in`: fronts have a title to write in place of the name.
@@ -69,7 +71,7 @@ def inside_of(sheet: LabelSheet, inset: float) -> Space:
     return Space(box.x, box.y, box.width, box.height)
 
 
-def _ways(one: SheetUse, rules: Rules) -> Iterator[_Way]:
+def _ways(one: SheetUse, rules: LabelRules) -> Iterator[_Way]:
     sheet = one.sheet
     whole, inside = whole_of(sheet), inside_of(sheet, rules.inset)
     if one.back is not None:
@@ -88,7 +90,7 @@ def _ways(one: SheetUse, rules: Rules) -> Iterator[_Way]:
         yield _Way(front, label, Space(back_at, inside.y, inside.x + inside.width - back_at, inside.height), is_apart=False)
 
 
-def _fronts(labels: Sequence[Dressed], way: _Way, rules: Rules, setter: Setter, *, to_fill_in: bool) -> dict[Dressed, Front] | None:
+def _fronts(labels: Sequence[Dressed], way: _Way, rules: LabelRules, setter: Setter, *, to_fill_in: bool) -> dict[Dressed, Front] | None:
     fronts: dict[Dressed, Front] = {}
     for text, design in labels:
         if (text, design) not in fronts:
@@ -116,15 +118,15 @@ class _Faces:
         return other.setter.faces is self.setter.faces and other.setter.hyphenates == self.setter.hyphenates
 
 
-@remembered(4096, LabelText, Space, Rules, _Faces, Design)
-def _front(text: LabelText, space: Space, label: Space, rules: Rules, faces: _Faces, design: Design, to_fill_in: bool) -> Front | None:
+@remembered(4096, LabelText, Space, LabelRules, _Faces, Design)
+def _front(text: LabelText, space: Space, label: Space, rules: LabelRules, faces: _Faces, design: Design, to_fill_in: bool) -> Front | None:
     """Compose a front: the same one for every date of a class, since nothing on it is of one day."""
     each = (front_of(text, space, label, rules, setter, design, to_fill_in=to_fill_in) for setter in faces.setter.in_turn)
     return next((front for front in each if front), None)
 
 
 def _with_backs(
-    labels: Sequence[Dressed], use: SheetUse, way: _Way, fronts: dict[Dressed, Front], rules: Rules, setter: Setter
+    labels: Sequence[Dressed], use: SheetUse, way: _Way, fronts: dict[Dressed, Front], rules: LabelRules, setter: Setter
 ) -> LaidOut | None:
     texts = dict.fromkeys(text for text, _ in labels)
     points = rules.text
@@ -150,7 +152,7 @@ def _with_backs(
 
 
 def _backs(
-    texts: dict[LabelText, None], space: Space, points: float, rules: Rules, setter: Setter
+    texts: dict[LabelText, None], space: Space, points: float, rules: LabelRules, setter: Setter
 ) -> dict[LabelText, tuple[Block, ...]] | None:
     """Set all backs alike: where one of them needs its ingredient list in capitals at the least size, they all have it so."""
     for in_capitals in (False, True) if points == rules.text else (False,):
@@ -165,7 +167,9 @@ def _backs(
     return None
 
 
-def _back(text: LabelText, space: Space, points: float, rules: Rules, setter: Setter, *, in_capitals: bool) -> tuple[Block, ...] | None:
+def _back(
+    text: LabelText, space: Space, points: float, rules: LabelRules, setter: Setter, *, in_capitals: bool
+) -> tuple[Block, ...] | None:
     """Set a back: the ingredient list and all that follows from the top, the facts at the foot; None where it is too much.
 
     A list in capitals is as high as one in small letters of a larger size, and takes less room.

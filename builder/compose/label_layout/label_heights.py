@@ -9,9 +9,9 @@ from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
 
-from builder.compose.label_layout.rules import Rules
+from builder.compose.label_layout.rules import LabelRules
 from builder.model.label.region import Region
-from builder.model.label.type_height import HeightRule, Statement, rules_for
+from builder.model.label.type_height import HeightRule, LabelStatement, rules_for
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.filling import Filling
 from builder.model.recipe.recipe import Fill
@@ -25,14 +25,16 @@ from builder.units import millimetres_in
 SMALLER = (0.85, 0.7, 0.6)
 
 
-def rules_of(studio: Studio, batch: WorkedBatch, filling: Filling) -> Rules:
+def rules_of(studio: Studio, batch: WorkedBatch, filling: Filling) -> LabelRules:
     """Return what the law of the region asks of the labels of one kind of container."""
     constants = studio.constants
     area, small = panel_area(studio, filling.fill), _area(constants["largest panel whose net contents stand anywhere"])
-    net = max((_points(rule, studio, "bold", "Net 0") for rule in height_rules(studio, batch, filling, Statement.NET_CONTENTS)), default=0)
-    text = max(_points(rule, studio, "regular", "text") for rule in height_rules(studio, batch, filling, Statement.TEXT))
+    net = max(
+        (_points(rule, studio, "bold", "Net 0") for rule in height_rules(studio, batch, filling, LabelStatement.NET_CONTENTS)), default=0
+    )
+    text = max(_points(rule, studio, "regular", "text") for rule in height_rules(studio, batch, filling, LabelStatement.TEXT))
     bottom = float(constants["part of the panel that holds net contents"].typical) / 100
-    return Rules(
+    return LabelRules(
         text=text,
         net=max(net, text),
         net_part=bottom if "net contents stand" in studio.region.rules and area > small else None,
@@ -56,7 +58,7 @@ def _area(square_inches: Figure) -> Fraction:
     return square_inches.typical * millimetres_in("in") ** 2
 
 
-def height_rules(studio: Studio, batch: WorkedBatch, filling: Filling, statement: Statement) -> tuple[HeightRule, ...]:
+def height_rules(studio: Studio, batch: WorkedBatch, filling: Filling, statement: LabelStatement) -> tuple[HeightRule, ...]:
     """Return the rows of the table of heights that hold for one statement."""
     contents = _contents(batch, filling.fill, studio.region)
     return rules_for(studio.type_heights, studio.profile.region, statement, panel_area(studio, filling.fill), contents)
@@ -76,13 +78,13 @@ def _points(rule: HeightRule, studio: Studio, face: str, text: str) -> float:
     return -(-exact * 100 // 1) / 100
 
 
-def smaller_rules(studio: Studio, batch: WorkedBatch, filling: Filling) -> Iterator[Rules]:
+def smaller_rules(studio: Studio, batch: WorkedBatch, filling: Filling) -> Iterator[LabelRules]:
     """Yield rules with ever smaller type for the ingredient list, down to what the region allows on a pack with so little room."""
     container = studio.container(filling.fill.container)
     surface = surface_of(container) if container and filling.fill.units == 1 else None
     if surface is None:
         return
-    rows = rules_for(studio.type_heights, studio.profile.region, Statement.SMALL_PACK, surface, Fraction(0))
+    rows = rules_for(studio.type_heights, studio.profile.region, LabelStatement.SMALL_PACK, surface, Fraction(0))
     if rows:
         ordinary = rules_of(studio, batch, filling)
         least = max(_points(row, studio, "regular", "text") for row in rows) / ordinary.text

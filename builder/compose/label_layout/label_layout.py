@@ -11,7 +11,7 @@ from math import inf
 from builder.compose.label.label_texts import LabelText, Paragraph, Run
 from builder.compose.label_front.drawing import Drawing
 from builder.compose.label_layout.label_lines import Block, Setter, line_height
-from builder.compose.label_layout.rules import Rules, clear_above
+from builder.compose.label_layout.rules import LabelRules, clear_above
 from builder.model.label.label_sheet import LabelSheet
 
 LARGEST, STEP, NAME_LARGEST = 10.0, 0.25, 14.0
@@ -73,7 +73,7 @@ class LaidOut:
         return self.count + (to_colour and not self.is_composed)
 
 
-def lay_out(texts: Sequence[LabelText], sheet: LabelSheet, panels: int, rules: Rules, setter: Setter) -> LaidOut | None:
+def lay_out(texts: Sequence[LabelText], sheet: LabelSheet, panels: int, rules: LabelRules, setter: Setter) -> LaidOut | None:
     """Lay out labels of one product alike; None where one of them does not fit at a lawful size."""
     box = box_of(sheet, rules.inset)
     best = _laid(texts, sheet, box, panels, rules.text, rules, setter)
@@ -86,7 +86,7 @@ def lay_out(texts: Sequence[LabelText], sheet: LabelSheet, panels: int, rules: R
 
 
 def _laid(
-    texts: Sequence[LabelText], sheet: LabelSheet, box: Box, panels: int, points: float, rules: Rules, setter: Setter
+    texts: Sequence[LabelText], sheet: LabelSheet, box: Box, panels: int, points: float, rules: LabelRules, setter: Setter
 ) -> LaidOut | None:
     done: dict[LabelText, tuple[LaidPosition, ...]] = {}
     for text in texts:
@@ -118,7 +118,9 @@ def _sizes(least: float) -> Iterator[float]:
         size -= STEP
 
 
-def _positions(text: LabelText, box: Box, panels: int, points: float, rules: Rules, setter: Setter) -> tuple[tuple[Block, ...], ...] | None:
+def _positions(
+    text: LabelText, box: Box, panels: int, points: float, rules: LabelRules, setter: Setter
+) -> tuple[tuple[Block, ...], ...] | None:
     if panels == 2:
         front = _front(text, box, box, points, rules, setter)
         back = _back(text, box, points, rules, setter)
@@ -128,7 +130,7 @@ def _positions(text: LabelText, box: Box, panels: int, points: float, rules: Rul
     return (one,) if one else None
 
 
-def _beside(text: LabelText, box: Box, points: float, rules: Rules, setter: Setter) -> tuple[Block, ...] | None:
+def _beside(text: LabelText, box: Box, points: float, rules: LabelRules, setter: Setter) -> tuple[Block, ...] | None:
     for share in SHARES:
         width = box.width * share
         back_box = Box(box.x + width + GUTTER, box.y, box.width - width - GUTTER, box.height)
@@ -141,7 +143,7 @@ def _beside(text: LabelText, box: Box, points: float, rules: Rules, setter: Sett
     return None
 
 
-def _over_net(text: LabelText, box: Box, points: float, rules: Rules, setter: Setter) -> tuple[Block, ...] | None:
+def _over_net(text: LabelText, box: Box, points: float, rules: LabelRules, setter: Setter) -> tuple[Block, ...] | None:
     """Set the net contents along the whole bottom, and the rest in two columns over them."""
     net = _net(text, box, box, rules, setter)
     if net is None:
@@ -156,7 +158,7 @@ def _over_net(text: LabelText, box: Box, points: float, rules: Rules, setter: Se
     return None
 
 
-def _above(text: LabelText, box: Box, points: float, rules: Rules, setter: Setter) -> tuple[Block, ...] | None:
+def _above(text: LabelText, box: Box, points: float, rules: LabelRules, setter: Setter) -> tuple[Block, ...] | None:
     net = _net(text, box, box, rules, setter)
     if net is None:
         return None
@@ -168,16 +170,16 @@ def _above(text: LabelText, box: Box, points: float, rules: Rules, setter: Sette
     return None
 
 
-def _sized(text: LabelText, points: float, rules: Rules) -> list[tuple[Paragraph, float]]:
+def _sized(text: LabelText, points: float, rules: LabelRules) -> list[tuple[Paragraph, float]]:
     """Return each paragraph of the back its size: the ingredient list, which is the first, may be smaller."""
     return [(one, points if number else points * rules.ingredients) for number, one in enumerate(text.back)]
 
 
-def _back(text: LabelText, box: Box, points: float, rules: Rules, setter: Setter) -> tuple[Block, ...] | None:
+def _back(text: LabelText, box: Box, points: float, rules: LabelRules, setter: Setter) -> tuple[Block, ...] | None:
     return setter.stack(_sized(text, points, rules), box.x, box.y, box.width, GAP, box.y + box.height) or None
 
 
-def _front(text: LabelText, box: Box, beside: Box, points: float, rules: Rules, setter: Setter) -> tuple[Block, ...] | None:
+def _front(text: LabelText, box: Box, beside: Box, points: float, rules: LabelRules, setter: Setter) -> tuple[Block, ...] | None:
     net = _net(text, box, beside, rules, setter)
     if net is None:
         return None
@@ -196,7 +198,7 @@ def _heads(text: LabelText, box: Box, points: float, setter: Setter, bottom: flo
             yield blocks
 
 
-def _net(text: LabelText, box: Box, beside: Box, rules: Rules, setter: Setter) -> Block | None:
+def _net(text: LabelText, box: Box, beside: Box, rules: LabelRules, setter: Setter) -> Block | None:
     """Set the net contents at the bottom of a front; nothing stands within the clear space to their right."""
     clear = rules.clear_beside * setter.width("N", True, rules.net)
     right = beside.x - clear if beside.x > box.x else box.x + box.width

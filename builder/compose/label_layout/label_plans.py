@@ -20,12 +20,12 @@ from builder.compose.label_layout.label_sheets import (
     uses_to_try,
     wished,
 )
-from builder.compose.label_layout.rules import Rules
+from builder.compose.label_layout.rules import LabelRules
 from builder.compose.label_layout.spare import spare_labels
 from builder.compose.recipe.portion_words import container_name, written_name
 from builder.compose.recipe.wording import shortest
 from builder.model.label.label_fit import LabelFit, OverContainer, Start
-from builder.model.label.type_height import Statement
+from builder.model.label.type_height import LabelStatement
 from builder.model.recipe.filling import Filling
 from builder.model.recipe.quantity import Length
 from builder.model.recipe.recipe import Recipe
@@ -137,7 +137,7 @@ def design_of(studio: Studio, plan: ClassPlan, recipe: Recipe, jar: Jar) -> Desi
     return DESIGNS.get(name, USUAL)
 
 
-Way = tuple[SheetUse, Rules]
+Way = tuple[SheetUse, LabelRules]
 
 
 def _composed(
@@ -191,8 +191,8 @@ def _fit(studio: Studio, plan: ClassPlan, planned: LabelPlan) -> LabelFit:
     heights = [
         f"{what} {shortest(max(rule.height.millimetres for rule in rows), 2)} mm"
         for what, rows in (
-            ("text", height_rules(studio, batch, filling, Statement.TEXT)),
-            ("net contents", height_rules(studio, batch, filling, Statement.NET_CONTENTS)),
+            ("text", height_rules(studio, batch, filling, LabelStatement.TEXT)),
+            ("net contents", height_rules(studio, batch, filling, LabelStatement.NET_CONTENTS)),
         )
         if rows
     ]

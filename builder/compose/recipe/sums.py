@@ -10,26 +10,26 @@ from itertools import groupby
 from builder.compose.recipe.wording import figure, rule_words, sentence
 from builder.compose.views.teacher import SumsView, WorkingRow
 from builder.model.recipe.worked_batch import WorkedBatch
-from builder.model.recipe.working import Given, Rule, Working
+from builder.model.recipe.working import Given, SumRule, Working
 from builder.words.say import message, say
 
 IN_THE_TABLE = (
-    Rule.SHARE_OF_TOTAL,
-    Rule.REST_OF_TOTAL,
-    Rule.SHARE_OF_OILS,
-    Rule.PARTS,
-    Rule.WEIGHTS,
-    Rule.ROUNDED_TO_THE_SCALE,
-    Rule.SUPERFAT_LOWEST,
-    Rule.SUPERFAT_HIGHEST,
+    SumRule.SHARE_OF_TOTAL,
+    SumRule.REST_OF_TOTAL,
+    SumRule.SHARE_OF_OILS,
+    SumRule.PARTS,
+    SumRule.WEIGHTS,
+    SumRule.ROUNDED_TO_THE_SCALE,
+    SumRule.SUPERFAT_LOWEST,
+    SumRule.SUPERFAT_HIGHEST,
 )
 
 # What is added up under its rows, and what the sum is called.
 ADDED = {
-    Rule.FAT_EQUIVALENTS: message("Fat, together"),
-    Rule.FAT_EQUIVALENTS_AS_WEIGHED: message("Fat as weighed, together"),
-    Rule.ACID_EQUIVALENTS: message("Acids, together"),
-    Rule.ACID_EQUIVALENTS_AS_WEIGHED: message("Acids as weighed, together"),
+    SumRule.FAT_EQUIVALENTS: message("Fat, together"),
+    SumRule.FAT_EQUIVALENTS_AS_WEIGHED: message("Fat as weighed, together"),
+    SumRule.ACID_EQUIVALENTS: message("Acids, together"),
+    SumRule.ACID_EQUIVALENTS_AS_WEIGHED: message("Acids as weighed, together"),
 }
 
 
@@ -41,7 +41,7 @@ def view_sums(title: str, batch: WorkedBatch) -> SumsView:
     return SumsView(title, rows, tuple(f"[{number}] {source}" for source, number in notes.items()))
 
 
-def _rows(rule: Rule, alike: tuple[Working, ...], notes: dict[str, int]) -> Iterable[WorkingRow]:
+def _rows(rule: SumRule, alike: tuple[Working, ...], notes: dict[str, int]) -> Iterable[WorkingRow]:
     """Yield the rows of sums of one rule that follow one another, and beneath several that are added what they come to."""
     for working in alike:
         given = "; ".join(_given(entry, notes) for entry in working.given)

@@ -14,7 +14,7 @@ from math import ceil, floor
 from builder.compose.punctuation import decimals_spoken
 from builder.model.recipe.column import Weighed
 from builder.model.recipe.quantity import Duration, Mass, Temperature, Volume, WeighingUnit, sum_masses
-from builder.model.recipe.working import Rule
+from builder.model.recipe.working import SumRule
 from builder.model.studio import Scale
 from builder.units import grams_in, millilitres_in
 from builder.words.glued import glued
@@ -29,52 +29,52 @@ MINUS = "\u2212"
 _OF_FAT = message("weight multiplied by saponification value, divided by 1000 and by the molar mass of potassium hydroxide")
 _OF_ACID = message("weight multiplied by assay and by the protons that take lye, divided by molar mass")
 RULES = {
-    Rule.SHARE_OF_TOTAL: message("the ingredient's part divided by all the parts"),
-    Rule.REST_OF_TOTAL: message("100% less what the other ingredients take"),
-    Rule.SHARE_OF_OILS: message("percent of the weight of the oils, as the recipe states it"),
-    Rule.PARTS: message("parts by weight, as the recipe states them"),
-    Rule.WEIGHTS: message("the weight that the recipe states"),
-    Rule.VOLUME_THROUGH_DENSITY: message("volume multiplied by density"),
-    Rule.DROPS_THROUGH_DROP_MASS: message("drops multiplied by the measured mass of one drop"),
-    Rule.FAT_EQUIVALENTS: _OF_FAT,
-    Rule.ACID_EQUIVALENTS: _OF_ACID,
-    Rule.FAT_EQUIVALENTS_AS_WEIGHED: _OF_FAT,
-    Rule.ACID_EQUIVALENTS_AS_WEIGHED: _OF_ACID,
-    Rule.ALKALI_EQUIVALENTS_AS_WEIGHED: message("weight multiplied by the share that is hydroxide, divided by molar mass"),
-    Rule.ALKALI_EQUIVALENTS_NEEDED: message("equivalents of fat less the superfat, plus equivalents of acid"),
-    Rule.ALKALI_WEIGHT: message("equivalents multiplied by molar mass, divided by purity"),
-    Rule.WATER_BY_CONCENTRATION: message("lye multiplied by (1 less the concentration), divided by the concentration"),
-    Rule.WATER_BY_RATIO: message("lye multiplied by the parts of water for each part of lye"),
-    Rule.WATER_BY_PERCENT_OF_OILS: message("weight of the oils multiplied by the percent"),
-    Rule.WEIGHT_WITH_THE_OILS: message(
+    SumRule.SHARE_OF_TOTAL: message("the ingredient's part divided by all the parts"),
+    SumRule.REST_OF_TOTAL: message("100% less what the other ingredients take"),
+    SumRule.SHARE_OF_OILS: message("percent of the weight of the oils, as the recipe states it"),
+    SumRule.PARTS: message("parts by weight, as the recipe states them"),
+    SumRule.WEIGHTS: message("the weight that the recipe states"),
+    SumRule.VOLUME_THROUGH_DENSITY: message("volume multiplied by density"),
+    SumRule.DROPS_THROUGH_DROP_MASS: message("drops multiplied by the measured mass of one drop"),
+    SumRule.FAT_EQUIVALENTS: _OF_FAT,
+    SumRule.ACID_EQUIVALENTS: _OF_ACID,
+    SumRule.FAT_EQUIVALENTS_AS_WEIGHED: _OF_FAT,
+    SumRule.ACID_EQUIVALENTS_AS_WEIGHED: _OF_ACID,
+    SumRule.ALKALI_EQUIVALENTS_AS_WEIGHED: message("weight multiplied by the share that is hydroxide, divided by molar mass"),
+    SumRule.ALKALI_EQUIVALENTS_NEEDED: message("equivalents of fat less the superfat, plus equivalents of acid"),
+    SumRule.ALKALI_WEIGHT: message("equivalents multiplied by molar mass, divided by purity"),
+    SumRule.WATER_BY_CONCENTRATION: message("lye multiplied by (1 less the concentration), divided by the concentration"),
+    SumRule.WATER_BY_RATIO: message("lye multiplied by the parts of water for each part of lye"),
+    SumRule.WATER_BY_PERCENT_OF_OILS: message("weight of the oils multiplied by the percent"),
+    SumRule.WEIGHT_WITH_THE_OILS: message(
         "the weight that the recipe states, multiplied by the oils and divided by those of the recipe as written"
     ),
-    Rule.WATER_IN_READY_MIXED_LYE: message("hydroxide divided by the strength of the solution, less the solid that it replaces"),
-    Rule.BATCH_FOR_CONTAINERS: message("containers multiplied by the weight of one"),
-    Rule.BATCH_FOR_PEOPLE: message("containers multiplied by the weight of one, plus what is shown and what stays in the pot"),
-    Rule.BATCH_FOR_MOULD: message("volume of the mould multiplied by the measured density"),
-    Rule.BATCH_FOR_TOTAL: message("the weight that was asked for"),
-    Rule.BATCH_FOR_OILS: message("the oils that were asked for, divided by the share of oils in the batch"),
-    Rule.RAISED_FOR_ROUNDING: message("the batch is a little larger, so that the rounded amounts still fill every container"),
-    Rule.ROUNDED_TO_THE_SCALE: message("the nearest whole division of the scale; lye always down"),
-    Rule.SUPERFAT_AS_WEIGHED: message(
+    SumRule.WATER_IN_READY_MIXED_LYE: message("hydroxide divided by the strength of the solution, less the solid that it replaces"),
+    SumRule.BATCH_FOR_CONTAINERS: message("containers multiplied by the weight of one"),
+    SumRule.BATCH_FOR_PEOPLE: message("containers multiplied by the weight of one, plus what is shown and what stays in the pot"),
+    SumRule.BATCH_FOR_MOULD: message("volume of the mould multiplied by the measured density"),
+    SumRule.BATCH_FOR_TOTAL: message("the weight that was asked for"),
+    SumRule.BATCH_FOR_OILS: message("the oils that were asked for, divided by the share of oils in the batch"),
+    SumRule.RAISED_FOR_ROUNDING: message("the batch is a little larger, so that the rounded amounts still fill every container"),
+    SumRule.ROUNDED_TO_THE_SCALE: message("the nearest whole division of the scale; lye always down"),
+    SumRule.SUPERFAT_AS_WEIGHED: message(
         "1 less (equivalents of alkali less acid) divided by equivalents of fat, from the amounts as weighed"
     ),
-    Rule.SUPERFAT_LOWEST: message("the same, with every figure and every weighing off towards too much lye"),
-    Rule.SUPERFAT_HIGHEST: message("the same, with every figure and every weighing off towards too little lye"),
-    Rule.REQUIRED_HLB_OF_A_MIXTURE: message(
+    SumRule.SUPERFAT_LOWEST: message("the same, with every figure and every weighing off towards too much lye"),
+    SumRule.SUPERFAT_HIGHEST: message("the same, with every figure and every weighing off towards too little lye"),
+    SumRule.REQUIRED_HLB_OF_A_MIXTURE: message(
         "each oil's share of the oil phase multiplied by the HLB that it requires, added up (oil in water)"
     ),
-    Rule.HLB_OF_A_MIXTURE: message("each emulsifier's share of the emulsifiers multiplied by its HLB, added up"),
-    Rule.DROP_ESTIMATED: message("density divided by the fewest drops that a pharmacopoeial dropper makes of a millilitre of water"),
-    Rule.MOST_UNDER_A_LIMIT: message(
+    SumRule.HLB_OF_A_MIXTURE: message("each emulsifier's share of the emulsifiers multiplied by its HLB, added up"),
+    SumRule.DROP_ESTIMATED: message("density divided by the fewest drops that a pharmacopoeial dropper makes of a millilitre of water"),
+    SumRule.MOST_UNDER_A_LIMIT: message(
         "the room is the limit less what the batch holds, of the fill; less what other choices take, by what 1 g takes"
     ),
-    Rule.PORTIONS: message("what is to be filled divided by the weight of one portion, whole portions only"),
+    SumRule.PORTIONS: message("what is to be filled divided by the weight of one portion, whole portions only"),
 }
 
 
-def rule_words(rule: Rule) -> str:
+def rule_words(rule: SumRule) -> str:
     """Return the words for the rule of a working."""
     return say(RULES[rule])
 

@@ -246,7 +246,7 @@ def held_of(card: Ingredient, limit: Limit) -> tuple[Held, ...]:
 
 
 @dataclass(frozen=True)
-class Rules:
+class LimitRules:
     """What a product is judged by: the tables, the region whose law binds the studio, and who uses it where, as far as that is known.
 
     `youngest` is the age in years of the youngest who use it, `used_on` are parts of the body.
@@ -259,7 +259,7 @@ class Rules:
     youngest: int | None = None
     used_on: tuple[str, ...] = ()
 
-    def for_use(self, used_on: tuple[str, ...], youngest: int | None) -> "Rules":
+    def for_use(self, used_on: tuple[str, ...], youngest: int | None) -> "LimitRules":
         """Return the same for a product whose recipe says where it is used, and who uses it (None: those who come)."""
         return replace(self, used_on=used_on, youngest=self.youngest if youngest is None else youngest)
 
@@ -271,9 +271,9 @@ def rules_for(
     colour_rules: tuple[ColourRule, ...],
     field_rules: tuple[FieldRule, ...],
     youngest: int | None,
-) -> Rules:
+) -> LimitRules:
     """Return what a product is judged by: one value for the same tables and age, so that what has been worked out from it is known."""
-    return Rules(region, limits, colour_rules, field_rules, youngest)
+    return LimitRules(region, limits, colour_rules, field_rules, youngest)
 
 
 def is_own_law(limit: Limit, region: Region, limits: Sequence[Limit]) -> bool:

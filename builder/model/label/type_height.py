@@ -11,7 +11,7 @@ from builder.model.recipe.figure import Known, Source
 from builder.model.recipe.quantity import Length
 
 
-class Statement(StrEnum):
+class LabelStatement(StrEnum):
     """Which part of a label a row is about."""
 
     NET_CONTENTS = "net contents"
@@ -35,7 +35,7 @@ class HeightRule:
     """
 
     region: str
-    statement: Statement
+    statement: LabelStatement
     by: HeightBy | None
     over: Fraction | None
     up_to: Fraction | None
@@ -56,6 +56,8 @@ class HeightRule:
         return (self.over is None or value > self.over) and (self.up_to is None or value <= self.up_to)
 
 
-def rules_for(rules: Iterable[HeightRule], region: str, statement: Statement, area: Fraction, contents: Fraction) -> tuple[HeightRule, ...]:
+def rules_for(
+    rules: Iterable[HeightRule], region: str, statement: LabelStatement, area: Fraction, contents: Fraction
+) -> tuple[HeightRule, ...]:
     """Return the rows that hold for one statement of one label."""
     return tuple(rule for rule in rules if rule.region == region and rule.statement is statement and rule.holds(area, contents))

@@ -296,3 +296,7 @@ class Ingredient:
         if "us" in self.colour_name:
             return tuple(self.colour_name["us"].split(", "))
         return self.label_name.inci if self.label_name else ()
+
+
+# Cards by their keys.
+Cards = Mapping[str, Ingredient]

@@ -5,7 +5,7 @@ from enum import StrEnum
 from fractions import Fraction
 
 
-class Rule(StrEnum):
+class SumRule(StrEnum):
     """How a result is worked out; its words are in `compose/recipe/wording.py`."""
 
     SHARE_OF_TOTAL = "share of total"
@@ -63,7 +63,7 @@ class Given:
 class Working:
     """How one result came to be."""
 
-    rule: Rule
+    rule: SumRule
     of: str
     given: tuple[Given, ...]
     result: Fraction

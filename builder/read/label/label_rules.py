@@ -12,7 +12,7 @@ from builder.model.hazard import Hazard
 from builder.model.label.label_warning import Because, WarningRule
 from builder.model.label.labelling import Allergen
 from builder.model.label.region import EnglishNames, Region
-from builder.model.label.type_height import HeightBy, HeightRule, Statement
+from builder.model.label.type_height import HeightBy, HeightRule, LabelStatement
 from builder.model.label.typeface import MeasuredOn
 from builder.model.recipe.figure import Known as HowKnown
 from builder.model.recipe.figure import Source
@@ -38,7 +38,7 @@ class HeightRow(Row, Makes[HeightRule]):
     """A height of type."""
 
     region: str = looked_up(find_region)
-    statement: Statement = column(member_of(Statement))
+    statement: LabelStatement = column(member_of(LabelStatement))
     by: HeightBy | None = column(or_none(member_of(HeightBy)))
     over: Fraction | None = column(or_none(parse_number))
     up_to: Fraction | None = column(or_none(parse_number))

@@ -13,16 +13,16 @@ it is there for the acid that peels.
 Decided: a ban by opinion or custom means the ingredient itself, a ban by law what it holds too. Why: lavender holds traces of camphor.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
 from builder.model.dose.dose import Dose
-from builder.model.dose.limit import CUSTOM, Limit, LimitRole, PercentOf, Rules, is_own_law
+from builder.model.dose.limit import CUSTOM, Limit, LimitRole, LimitRules, PercentOf, is_own_law
 from builder.model.dose.towards import Counted, TowardsLimit
 from builder.model.recipe.column import Column
 from builder.model.recipe.filling import Filling
-from builder.model.recipe.ingredient import SCENTS, Ingredient
+from builder.model.recipe.ingredient import SCENTS, Cards, Ingredient
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.remembered import remembered
@@ -33,10 +33,9 @@ from builder.rules.fizz import acid_left
 from builder.words.fold import fold
 
 ASKING_ROLES = (LimitRole.ACID, LimitRole.LABELLING)
-Cards = Mapping[str, Ingredient]
 
 
-def reckon_towards(batch: WorkedBatch, filling: Filling, cards: Cards, rules: Rules) -> tuple[TowardsLimit, ...]:
+def reckon_towards(batch: WorkedBatch, filling: Filling, cards: Cards, rules: LimitRules) -> tuple[TowardsLimit, ...]:
     """Return every limit that something of a filled batch counts towards, choices included: by the first weighings that pass it."""
     factors, meant = factors_in(rules.limits), _as_meant(batch.grams)
     found, lye = [], batch.grams.lye
@@ -65,7 +64,7 @@ def _first_that_passes(limit: Limit, found: Sequence[TowardsLimit]) -> TowardsLi
     return next((one for one in found if one.least > most), next((one for one in found if one.most > most), found[0]))
 
 
-def reckon_asked(batch: WorkedBatch, filling: Filling, cards: Cards, rules: Rules) -> tuple[TowardsLimit, ...]:
+def reckon_asked(batch: WorkedBatch, filling: Filling, cards: Cards, rules: LimitRules) -> tuple[TowardsLimit, ...]:
     """Return the rows, whether they set a maximum or not, that ask for a pH or a label and that something of a batch counts towards."""
     factors, words = factors_in(rules.limits), frozenset().union(*(card.speaks_of for card in batch.cards_in(cards)))
     rows = [
@@ -77,7 +76,7 @@ def reckon_asked(batch: WorkedBatch, filling: Filling, cards: Cards, rules: Rule
     return tuple(TowardsLimit(row, is_own_law(row, rules.region, rules.limits), counted) for row, counted in found if counted)
 
 
-def scents_without_limit(batch: WorkedBatch, cards: Cards, rules: Rules) -> tuple[Ingredient, ...]:
+def scents_without_limit(batch: WorkedBatch, cards: Cards, rules: LimitRules) -> tuple[Ingredient, ...]:
     """Return the scents, those to choose from included, of which no limit for this use speaks but those on all scent together."""
     factors, scents = factors_in(rules.limits), [card for card in batch.cards_in(cards) if card.declared_as in SCENTS]
     limits = [one for one in limits_for(batch.product, rules, scents) if not one.is_total_of_scent] if scents else []

@@ -20,7 +20,7 @@ from builder.model.dose.dose import Dose, Drop, MostOf
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.recipe import Choice, Fill
 from builder.model.recipe.worked_batch import WorkedBatch
-from builder.model.recipe.working import Given, Rule, Working
+from builder.model.recipe.working import Given, SumRule, Working
 from builder.reckon.dose.drops import reckon_drop
 from builder.reckon.dose.mixes import reckon_mixed
 from builder.reckon.dose.room import Room, rooms_under_limits
@@ -128,4 +128,4 @@ def _working(name: str, cap: Mass, room: Room | None, fill: Mass, doses: Sequenc
         Given("taken by other choices", room.room - _left(room, doses, number), "g"),
         Given("what 1 g takes", room.takes[name], "g"),
     )
-    return Working(Rule.MOST_UNDER_A_LIMIT, name, given, cap.grams, "g")
+    return Working(SumRule.MOST_UNDER_A_LIMIT, name, given, cap.grams, "g")

@@ -14,7 +14,7 @@ from builder.model.recipe.figure import Figure
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.quantity import Mass
-from builder.model.recipe.working import Given, Rule, Working
+from builder.model.recipe.working import Given, SumRule, Working
 from builder.words.say import message
 
 DROPS = "drops of water in a millilitre"
@@ -45,4 +45,4 @@ def reckon_drop(card: Ingredient, constants: Mapping[str, Figure]) -> tuple[Drop
         Given(name, density.highest, "g/mL", f"{density.source.title}, {density.at}"),
         Given("drops in a millilitre, the fewest", fewest.low, "", f"{fewest.source.title}, {fewest.at}"),
     )
-    return Drop(Mass(grams), measured=False), (Working(Rule.DROP_ESTIMATED, card.name, given, grams, "g"),)
+    return Drop(Mass(grams), measured=False), (Working(SumRule.DROP_ESTIMATED, card.name, given, grams, "g"),)

@@ -11,7 +11,7 @@ from collections.abc import Collection
 from dataclasses import replace
 from fractions import Fraction
 
-from builder.model.dose.limit import CUSTOM, ColourRule, FieldRule, Limit, LimitRole, LimitWeight, PercentOf, Rules
+from builder.model.dose.limit import CUSTOM, ColourRule, FieldRule, Limit, LimitRole, LimitRules, LimitWeight, PercentOf
 from builder.model.label.region import ANY_REGIONS, ColourList, Region
 from builder.model.recipe.ingredient import CERTIFICATE, Ingredient
 from builder.model.recipe.product import Contact, Product
@@ -22,7 +22,7 @@ from builder.words.fold import fold
 UNDER_CERTIFICATES = (LimitWeight.STANDARD, *CUSTOM)
 
 
-def limits_for(product: Product, rules: Rules, cards: Collection[Ingredient] | None = None) -> tuple[Limit, ...]:
+def limits_for(product: Product, rules: LimitRules, cards: Collection[Ingredient] | None = None) -> tuple[Limit, ...]:
     """Return the limits that a kind of product is judged by.
 
     `cards` are all that can be in it: a limit that speaks of none of them is left out, and the certificates of their suppliers come before

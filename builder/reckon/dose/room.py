@@ -17,11 +17,12 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from builder.model.dose.dose import Lowered
-from builder.model.dose.limit import Limit, LimitWeight, PercentOf, Rules, held_of, is_own_law
+from builder.model.dose.limit import Limit, LimitRules, LimitWeight, PercentOf, held_of, is_own_law
 from builder.model.recipe.column import Column
+from builder.model.recipe.ingredient import Cards
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.worked_batch import WorkedBatch
-from builder.reckon.dose.counting import Cards, basis_of, count_batch, factors_in
+from builder.reckon.dose.counting import basis_of, count_batch, factors_in
 from builder.reckon.dose.limits import limits_for
 from builder.reckon.label.share_counting import share_counting
 
@@ -38,7 +39,7 @@ class Room:
     holds: Fraction
 
 
-def rooms_under_limits(batch: WorkedBatch, portion: Mass, column: Column, cards: Cards, rules: Rules) -> Iterator[Room]:
+def rooms_under_limits(batch: WorkedBatch, portion: Mass, column: Column, cards: Cards, rules: LimitRules) -> Iterator[Room]:
     """Yield the room in a portion, of a batch as weighed in one unit, under each limit that some option takes of.
 
     A ban is no question of how much. A limit that is no law of the region does not bind where the recipe accepts that it is passed. What a

@@ -13,7 +13,7 @@ from builder.model.recipe.column import Line
 from builder.model.recipe.figure import Figure, Known
 from builder.model.recipe.ingredient import CountsAs
 from builder.model.recipe.ingredient_kind import IngredientKind
-from builder.model.recipe.working import Given, Rule, Working
+from builder.model.recipe.working import Given, SumRule, Working
 from builder.reckon.formula.hlb import mixture_of, share_of_high
 from builder.words.say import message
 
@@ -127,5 +127,5 @@ def _working(name: str, lines: Sequence[Line], result: Fraction | None) -> tuple
         source, is_remembered = f"{figure.source.title}, {figure.at}", figure.known is Known.MEMORY
         given.append(Given(name, figure.typical, "", source, from_memory=is_remembered))
     of = message("the oil phase") if name == REQUIRED else message("the emulsifiers")
-    rule = Rule.REQUIRED_HLB_OF_A_MIXTURE if name == REQUIRED else Rule.HLB_OF_A_MIXTURE
+    rule = SumRule.REQUIRED_HLB_OF_A_MIXTURE if name == REQUIRED else SumRule.HLB_OF_A_MIXTURE
     return (Working(rule, of, tuple(given), result, ""),)

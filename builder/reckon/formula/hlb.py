@@ -9,10 +9,10 @@ from fractions import Fraction
 
 from builder.model.recipe.figure import Figure
 
-Part = tuple[Fraction, Figure | None]
+Proportion = tuple[Fraction, Figure | None]
 
 
-def mixture_of(parts: Sequence[Part]) -> Fraction | None:
+def mixture_of(parts: Sequence[Proportion]) -> Fraction | None:
     """Return the weighted middle of some figures; None where one of them is not known, for a guess would stand in for it."""
     whole = sum((share for share, _ in parts), Fraction(0))
     if not whole or any(figure is None for _, figure in parts):

@@ -18,12 +18,11 @@ from builder.model.label.labelling import ANY_REGION, Labelling
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact
-from builder.reckon.label.label_order import Order, Source, sort_names
+from builder.reckon.label.label_order import ListedAmount, Order, sort_names
 from builder.reckon.label.label_question import find_question
-from builder.reckon.label.scent_allergens import allergen_sources, may_hold, without_statement
+from builder.reckon.label.scent_allergens import CardAmount, allergen_sources, may_hold, without_statement
 
 COLLECTIVE = {DeclaredAs.FRAGRANCE: ("Parfum", "Fragrance"), DeclaredAs.FLAVOUR: ("Aroma", "Flavor")}
-Weighed = tuple[Ingredient, Fraction, Fraction]
 _ALONE = polytopes_of(1, None, {})
 
 
@@ -33,7 +32,7 @@ class _Product:
 
     labelling: Labelling
     contact: Contact = Contact.LEAVE_ON
-    sources: list[Source] = field(default_factory=list)
+    sources: list[ListedAmount] = field(default_factory=list)
     entries: dict[str, Declared] = field(default_factory=dict)
 
     def add(self, card: Ingredient, least: Fraction, most: Fraction) -> None:
@@ -42,7 +41,7 @@ class _Product:
         if declared_as in COLLECTIVE:
             inci, plain = COLLECTIVE[declared_as]
             keys = [self._enter(str(declared_as), Declared(inci, plain, declared_as, NOTHING, NOTHING))]
-            self.sources.append(Source(card.name, tuple(keys), least, most, _ALONE))
+            self.sources.append(ListedAmount(card.name, tuple(keys), least, most, _ALONE))
         elif card.label_name is not None:
             names, keys = card.label_name, []
             for number, (inci, plain) in enumerate(zip(names.inci, names.plain, strict=True)):
@@ -53,9 +52,9 @@ class _Product:
                 kind = DeclaredAs(key) if key in COLLECTIVE else kind
                 entry = Declared(inci, plain, kind, NOTHING, NOTHING, card.colour_name, number in names.nano)
                 keys.append(self._enter(key, entry))
-            self.sources.append(Source(card.name, tuple(keys), least, most, names.polytopes))
+            self.sources.append(ListedAmount(card.name, tuple(keys), least, most, names.polytopes))
 
-    def name_allergens(self, weighed: Iterable[Weighed], contact: Contact) -> None:
+    def name_allergens(self, weighed: Iterable[CardAmount], contact: Contact) -> None:
         """Take in the allergens of scents, and name those that there can be more of than need not be named."""
         found = list(allergen_sources(weighed, self.labelling))
         order = Order([*self.sources, *(source for _, source in found)], free_at_one=True)
@@ -90,7 +89,9 @@ def declared_where(card: Ingredient, contact: Contact, labelling: Labelling) -> 
     return DeclaredAs.INGREDIENT if both and labelling.region.says("flavours and scents") == "by name" else card.declared_as
 
 
-def list_ingredients(weighed: Sequence[Weighed], labelling: Labelling = ANY_REGION, contact: Contact = Contact.LEAVE_ON) -> IngredientList:
+def list_ingredients(
+    weighed: Sequence[CardAmount], labelling: Labelling = ANY_REGION, contact: Contact = Contact.LEAVE_ON
+) -> IngredientList:
     """Return the list for a product made of `(card, least, most)`, the parts of it that each card can make up.
 
     `contact` is where the product goes, which decides on the thresholds of allergens. Cards without a label name (a base whose

@@ -29,7 +29,7 @@ _WORTH = {-1: Fraction(-1), 0: NOTHING, 1: Fraction(1)}
 
 
 @dataclass(frozen=True)
-class Source:
+class ListedAmount:
     """One thing that goes into a product (`of`), from `least` to `most` parts of it, and the names under which its parts are declared.
 
     `counts`: it adds to the weight of the product; what is named beside what it is part of (an allergen of a scent) does not.
@@ -43,7 +43,7 @@ class Source:
     counts: bool = True
 
 
-def _most_of_name(source: Source, name: str, sign: int) -> Fraction:
+def _most_of_name(source: ListedAmount, name: str, sign: int) -> Fraction:
     """Return the most of sign * share that the parts of a name can have in a source together."""
     return most_of_parts(source.polytopes, frozenset(part for part, one in enumerate(source.names) if one == name), sign)
 
@@ -52,7 +52,7 @@ def _most_of_name(source: Source, name: str, sign: int) -> Fraction:
 class _Part:
     """A source seen from a pair of names: what each part of it adds to the difference, and to the weight of the second name."""
 
-    source: Source
+    source: ListedAmount
     polytope: Polytope
     more: tuple[Fraction, ...]
     second: tuple[Fraction, ...]
@@ -73,7 +73,7 @@ class _Part:
 class Order:
     """The proofs about one product. `free_at_one`: an ingredient of exactly one per cent may stand in any order."""
 
-    def __init__(self, sources: Sequence[Source], *, free_at_one: bool) -> None:
+    def __init__(self, sources: Sequence[ListedAmount], *, free_at_one: bool) -> None:
         """Take what a product is made of."""
         self.sources = tuple(sources)
         self.free_at_one = free_at_one

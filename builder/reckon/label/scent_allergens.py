@@ -11,14 +11,14 @@ from builder.model.label.ingredient_list import MayHold
 from builder.model.label.labelling import Allergen, Labelling
 from builder.model.recipe.ingredient import DeclaredAs, Ingredient
 from builder.model.recipe.product import Contact
-from builder.reckon.label.label_order import Source
+from builder.reckon.label.label_order import ListedAmount
 
 SCENTS = (DeclaredAs.FRAGRANCE, DeclaredAs.FLAVOUR)
-Weighed = tuple[Ingredient, Fraction, Fraction]
+CardAmount = tuple[Ingredient, Fraction, Fraction]
 _ALONE = polytopes_of(1, None, {})
 
 
-def allergen_sources(weighed: Iterable[Weighed], labelling: Labelling) -> Iterator[tuple[Allergen, Source]]:
+def allergen_sources(weighed: Iterable[CardAmount], labelling: Labelling) -> Iterator[tuple[Allergen, ListedAmount]]:
     """Yield what each scent, or ready-made base with a statement, brings of each allergen that the region wants named, isomers together.
 
     A whole oil that is a scent and an allergen itself counts as it is. All are parts of what is weighed, and add no weight of their own;
@@ -37,10 +37,10 @@ def allergen_sources(weighed: Iterable[Weighed], labelling: Labelling) -> Iterat
             high = min(sum((one[1] for one in ranges), NOTHING), WHOLE)
             if high and key not in declared:
                 low = min(sum((one[0] for one in ranges), NOTHING), WHOLE)
-                yield allergen, Source(card.name, (key,), least * low, most * high, _ALONE, counts=False)
+                yield allergen, ListedAmount(card.name, (key,), least * low, most * high, _ALONE, counts=False)
 
 
-def without_statement(weighed: Iterable[Weighed], labelling: Labelling, contact: Contact) -> tuple[str, ...]:
+def without_statement(weighed: Iterable[CardAmount], labelling: Labelling, contact: Contact) -> tuple[str, ...]:
     """Name the scents, and the bases with scent in their list, that may hold an allergen above its threshold for all that is stated."""
     if not labelling.covers:
         return ()
@@ -53,7 +53,7 @@ def without_statement(weighed: Iterable[Weighed], labelling: Labelling, contact:
     return tuple(dict.fromkeys(name for name, _ in unstated)) if sum(most for _, most in unstated) > needs_none else ()
 
 
-def may_hold(weighed: Iterable[Weighed], labelling: Labelling, contact: Contact) -> tuple[MayHold, ...]:
+def may_hold(weighed: Iterable[CardAmount], labelling: Labelling, contact: Contact) -> tuple[MayHold, ...]:
     """Return what is published of the scents `without_statement`: the allergens of which there can be more than need not be named."""
     weighed = tuple(weighed)
     unstated = without_statement(weighed, labelling, contact)

@@ -10,7 +10,7 @@ Decided: `as it came out` takes the water that the studio weighed after the cure
 the list is true on the day it is labelled.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
@@ -18,17 +18,16 @@ from builder.model.label.declaration import NOTHING, WHOLE
 from builder.model.lye.soap_made import SoapMade
 from builder.model.recipe.column import Column
 from builder.model.recipe.figure import Known
-from builder.model.recipe.ingredient import CountsAs, DeclaredAs, Ingredient, LabelName, MixesWith
+from builder.model.recipe.ingredient import Cards, CountsAs, DeclaredAs, Ingredient, LabelName, MixesWith
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import DeclaredBy, Product
+from builder.reckon.label.scent_allergens import CardAmount
 from builder.reckon.lye.equivalents import molar_mass
 
-Weighed = tuple[Ingredient, Fraction, Fraction]
-Cards = Mapping[str, Ingredient]
 Named = tuple[LabelName, Fraction]
 
 
-def soap_as_made(made: SoapMade, column: Column, product: Product, cards: Cards, drop: Fraction | None) -> tuple[Weighed, ...]:
+def soap_as_made(made: SoapMade, column: Column, product: Product, cards: Cards, drop: Fraction | None) -> tuple[CardAmount, ...]:
     """Return the parts of a soap as shares of what went into the pot; `drop` is the share of its weight that a bar loses in its cure.
 
     A fat or an acid whose card does not say what its salt is called comes without a label name.
@@ -66,7 +65,7 @@ def soap_as_made(made: SoapMade, column: Column, product: Product, cards: Cards,
     return (*found, (cards["water"], least, least if drop is not None else water))
 
 
-def _free_fat(made: SoapMade, superfat: Fraction, lowest: Fraction, highest: Fraction) -> Sequence[Weighed]:
+def _free_fat(made: SoapMade, superfat: Fraction, lowest: Fraction, highest: Fraction) -> Sequence[CardAmount]:
     """Return the fat that stays free; where none is meant to, what may, in the proportions of the soaps."""
     named = [(soap.ingredient.label_name, soap) for soap in made.soaps if soap.ingredient.label_name]
     if superfat <= 0:
@@ -88,7 +87,7 @@ def _card(name: str, label: LabelName) -> Ingredient:
     return Ingredient(name, IngredientKind.OTHER, CountsAs.OTHER, MixesWith.BOTH, label_name=label)
 
 
-def _blend(name: str, parts: Sequence[Named], least: Fraction, most: Fraction) -> Sequence[Weighed]:
+def _blend(name: str, parts: Sequence[Named], least: Fraction, most: Fraction) -> Sequence[CardAmount]:
     """Make one thing of parts in fixed proportions, of which there is from `least` to `most` times as much."""
     total = sum((share for _, share in parts), NOTHING)
     ordered = sorted(parts, key=lambda part: -part[1])

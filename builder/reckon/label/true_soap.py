@@ -15,7 +15,7 @@ from fractions import Fraction
 
 from builder.model.lye.soap_made import SoapMade
 from builder.model.recipe.column import Column
-from builder.model.recipe.ingredient import CountsAs, Ingredient, without_brackets
+from builder.model.recipe.ingredient import Cards, CountsAs, Ingredient, without_brackets
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import NO_MASS
@@ -23,7 +23,6 @@ from builder.model.remembered import remembered
 from builder.reckon.label.shares import least_of
 from builder.words.fold import fold
 
-Cards = Mapping[str, Ingredient]
 _METALS = ("sodium", "potassium")
 _DRIES_OFF = ("aqua", "water", "alcohol", "alcohol denat.", "isopropyl alcohol")
 _IN_EVERYTHING = ("sodium chloride",)

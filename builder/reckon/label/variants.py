@@ -1,22 +1,19 @@
 """The ways to finish a portion: one variant for each combination of what students may choose, with its ingredient list."""
 
-from collections.abc import Mapping
 from fractions import Fraction
 from itertools import product
 
 from builder.model.dose.dose import Dose
 from builder.model.label.ingredient_list import Variant
 from builder.model.recipe.column import Column
-from builder.model.recipe.ingredient import Ingredient
+from builder.model.recipe.ingredient import Cards
 from builder.model.recipe.recipe import Fill, ListedAs
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.reckon.label.ingredient_list import list_ingredients
+from builder.reckon.label.scent_allergens import CardAmount
 from builder.reckon.label.soap_as_made import soap_as_made
 from builder.reckon.recipe.workplace import Workplace
 from builder.words.fold import fold
-
-Cards = Mapping[str, Ingredient]
-Weighed = tuple[Ingredient, Fraction, Fraction]
 
 
 def reckon_variants(batch: WorkedBatch, fill: Fill, doses: tuple[Dose, ...], here: Workplace) -> tuple[Variant, ...]:
@@ -37,7 +34,7 @@ def reckon_variants(batch: WorkedBatch, fill: Fill, doses: tuple[Dose, ...], her
     return tuple(found)
 
 
-def _as_weighed(column: Column, cards: Cards) -> tuple[Weighed, ...]:
+def _as_weighed(column: Column, cards: Cards) -> tuple[CardAmount, ...]:
     """Return what was put in as shares of the batch; a ready-mixed lye is alkali and water."""
     base = []
     for w in column.weighed:

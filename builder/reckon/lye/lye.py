@@ -22,7 +22,7 @@ from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.quantity import NO_MASS, Mass, sum_masses
 from builder.model.recipe.recipe import AlkaliShare, DividedBy, LyeLiquid, LyePlan, StatedPurity, WaterBy
-from builder.model.recipe.working import Given, Rule, Working
+from builder.model.recipe.working import Given, SumRule, Working
 from builder.reckon.lye.equivalents import acid_equivalents, fat_equivalents, figure_of, molar_mass
 from builder.words.fold import fold
 
@@ -124,7 +124,7 @@ def need_lye(
     mixed = _mix(wanted, weight, basis)
     of_liquids = [acid_working(card, mass) for card, mass in _sour_liquids(mixed, basis)]
     given = (Given("fat", fat, "mol"), Given("superfat", free, "of 1"), Given("acid", acid + _sum(of_liquids), "mol"))
-    needed = Working(Rule.ALKALI_EQUIVALENTS_NEEDED, "the lye", given, wanted, "mol")
+    needed = Working(SumRule.ALKALI_EQUIVALENTS_NEEDED, "the lye", given, wanted, "mol")
     return LyeNeed(mixed.alkali, mixed.liquids, (*fats, *sour, *of_liquids, needed, *mixed.workings))
 
 
@@ -159,7 +159,7 @@ def _as_stated(oils: Mass, basis: LyeBasis) -> LyeNeed:
         assert alkali.weighs is not None
         solid = alkali.weighs * (oils / basis.oils)
         given = (Given("stated", alkali.weighs.grams, "g"), Given("with oils", basis.oils.grams, "g"), Given("oils", oils.grams, "g"))
-        workings.append(Working(Rule.WEIGHT_WITH_THE_OILS, alkali.card.name, given, solid.grams, "g"))
+        workings.append(Working(SumRule.WEIGHT_WITH_THE_OILS, alkali.card.name, given, solid.grams, "g"))
         solids.append((alkali, solid))
     water, working = _water(solids, oils, basis)
     return LyeNeed(tuple(solids), _liquids(basis.plan, water, NO_MASS), (*workings, working))
@@ -175,7 +175,7 @@ def _mix(wanted: Fraction, oils: Mass, basis: LyeBasis) -> LyeNeed:
             Given("molar mass", molar_mass(alkali.card), "g/mol"),
             Given("purity", alkali.purity.typical, "of 1", alkali.purity.source),
         )
-        workings.append(Working(Rule.ALKALI_WEIGHT, alkali.card.name, given, solid.grams, "g"))
+        workings.append(Working(SumRule.ALKALI_WEIGHT, alkali.card.name, given, solid.grams, "g"))
     water, working = _water(weighed, oils, basis)
     workings.append(working)
     if plan.ready_mixed is not None:
@@ -191,7 +191,7 @@ def fat_working(card: Ingredient, mass: Mass, koh: Fraction) -> Working:
         Given("saponification value", figure.typical, "mg/g", f"{figure.source.title}, {figure.at}"),
         Given("molar mass of potassium hydroxide", koh, "g/mol"),
     )
-    return Working(Rule.FAT_EQUIVALENTS, card.name, given, fat_equivalents(mass, card, koh), "mol")
+    return Working(SumRule.FAT_EQUIVALENTS, card.name, given, fat_equivalents(mass, card, koh), "mol")
 
 
 def acid_working(card: Ingredient, mass: Mass) -> Working:
@@ -203,7 +203,7 @@ def acid_working(card: Ingredient, mass: Mass) -> Working:
         Given("protons", figure_of(card, "protons").typical, ""),
         Given("molar mass", molar_mass(card), "g/mol"),
     )
-    return Working(Rule.ACID_EQUIVALENTS, card.name, given, acid_equivalents(mass, card), "mol")
+    return Working(SumRule.ACID_EQUIVALENTS, card.name, given, acid_equivalents(mass, card), "mol")
 
 
 def _divide(wanted: Fraction, alkalis: Sequence[Alkali], by: DividedBy) -> list[tuple[Alkali, Mass]]:
@@ -222,15 +222,15 @@ def _water(solids: Sequence[tuple[Alkali, Mass]], oils: Mass, basis: LyeBasis) -
     lye = sum_masses(solid for _, solid in solids)
     match plan.water.by:
         case WaterBy.CONCENTRATION:
-            water, rule, of = lye * ((1 - value) / value), Rule.WATER_BY_CONCENTRATION, Given("lye", lye.grams, "g")
+            water, rule, of = lye * ((1 - value) / value), SumRule.WATER_BY_CONCENTRATION, Given("lye", lye.grams, "g")
         case WaterBy.RATIO:
-            water, rule, of = lye * value, Rule.WATER_BY_RATIO, Given("lye", lye.grams, "g")
+            water, rule, of = lye * value, SumRule.WATER_BY_RATIO, Given("lye", lye.grams, "g")
         case WaterBy.WEIGHT:
             water, of = Mass(value) * (oils / basis.oils), Given("with oils", basis.oils.grams, "g")
             given = (Given("stated", value, "g"), of, Given("oils", oils.grams, "g"))
-            return water, Working(Rule.WEIGHT_WITH_THE_OILS, "the liquid of the lye", given, water.grams, "g")
+            return water, Working(SumRule.WEIGHT_WITH_THE_OILS, "the liquid of the lye", given, water.grams, "g")
         case _:
-            water, rule, of = oils * value, Rule.WATER_BY_PERCENT_OF_OILS, Given("oils", oils.grams, "g")
+            water, rule, of = oils * value, SumRule.WATER_BY_PERCENT_OF_OILS, Given("oils", oils.grams, "g")
     return water, Working(rule, "the liquid of the lye", (of, Given(str(plan.water.by), value, "")), water.grams, "g")
 
 
@@ -242,7 +242,7 @@ def _ready_mixed(
     for alkali, solid in solids:
         solution = solid * alkali.purity.typical / strength
         given = (Given("hydroxide", (solid * alkali.purity.typical).grams, "g"), Given("strength", strength, "of 1"))
-        workings.append(Working(Rule.WATER_IN_READY_MIXED_LYE, alkali.card.name, given, (solution - solid).grams, "g"))
+        workings.append(Working(SumRule.WATER_IN_READY_MIXED_LYE, alkali.card.name, given, (solution - solid).grams, "g"))
         solutions.append((alkali, solution))
         brought += solution - solid
     return solutions, brought

@@ -10,7 +10,7 @@ from fractions import Fraction
 
 from builder.model.recipe.column import Column, Line, Role, Weighed
 from builder.model.recipe.ingredient import CountsAs
-from builder.model.recipe.working import Given, Rule, Working
+from builder.model.recipe.working import Given, SumRule, Working
 from builder.reckon.lye.equivalents import molar_mass
 from builder.reckon.lye.lye import LyeBasis, acid_working, fat_working, need_lye
 from builder.words.say import message
@@ -39,14 +39,14 @@ def check_workings(column: Column, basis: LyeBasis) -> tuple[Working, ...]:
         *fats,
         *acids,
         *alkalis,
-        Working(Rule.SUPERFAT_AS_WEIGHED, of, tuple(totals), lye.superfat, "of 1"),
-        Working(Rule.SUPERFAT_LOWEST, of, (), lye.lowest, "of 1"),
-        Working(Rule.SUPERFAT_HIGHEST, of, (), lye.highest, "of 1"),
+        Working(SumRule.SUPERFAT_AS_WEIGHED, of, tuple(totals), lye.superfat, "of 1"),
+        Working(SumRule.SUPERFAT_LOWEST, of, (), lye.lowest, "of 1"),
+        Working(SumRule.SUPERFAT_HIGHEST, of, (), lye.highest, "of 1"),
     )
 
 
 def _weighed(working: Working) -> Working:
-    return replace(working, rule=Rule(f"{working.rule} as weighed"))
+    return replace(working, rule=SumRule(f"{working.rule} as weighed"))
 
 
 def _is_acid(weighed: Weighed) -> bool:
@@ -59,4 +59,4 @@ def _alkali(weighed: Weighed, basis: LyeBasis) -> Working:
     purity = next(alkali.purity for alkali in basis.alkalis if alkali.card.name == card.name)
     by = Given("purity", purity.typical, "of 1", purity.source) if strength is None else Given("strength", strength, "of 1")
     given = (Given("weight", weighed.mass.grams, "g"), by, Given("molar mass", molar_mass(card), "g/mol"))
-    return Working(Rule.ALKALI_EQUIVALENTS_AS_WEIGHED, weighed.line.name, given, weighed.mass.grams * by.value / molar_mass(card), "mol")
+    return Working(SumRule.ALKALI_EQUIVALENTS_AS_WEIGHED, weighed.line.name, given, weighed.mass.grams * by.value / molar_mass(card), "mol")

@@ -13,7 +13,7 @@ from builder.model.recipe.quantity import NO_MASS, Mass
 from builder.model.recipe.recipe import Fill, Recipe
 from builder.model.recipe.size import ContainersSize, MouldSize, OilsSize, PeopleSize, Size, ToFill, TotalSize
 from builder.model.recipe.worked_batch import WorkedBatch
-from builder.model.recipe.working import Given, Rule, Working
+from builder.model.recipe.working import Given, SumRule, Working
 from builder.model.remembered import remembered
 from builder.reckon.dose.counting import reckon_asked, reckon_towards, scents_without_limit
 from builder.reckon.dose.doses import reckon_doses
@@ -64,7 +64,7 @@ def _reckon(recipe: Recipe, kind: Product, size: Size, place: Workplace) -> Work
     workings = [*formula.workings, sizing]
     if raised:
         given = (Given("asked for", total.grams, "g"), Given("raised by", raised.grams, "g"))
-        workings.append(Working(Rule.RAISED_FOR_ROUNDING, recipe.name, given, (total + raised).grams, "g"))
+        workings.append(Working(SumRule.RAISED_FOR_ROUNDING, recipe.name, given, (total + raised).grams, "g"))
     if formula.lye:
         workings += need_workings(lines, formula.lye)
     emulsion = reckon_emulsion(lines)
@@ -129,9 +129,9 @@ def _column_workings(columns: tuple[Column, ...], portions: Portions, lye: LyeBa
     for column in columns:
         for w in column.weighed:
             given = (Given("exact", w.line.exact.grams, "g"), Given("division", w.scale.division.grams, "g"))
-            found.append(Working(Rule.ROUNDED_TO_THE_SCALE, w.line.name, given, w.mass.grams, "g"))
+            found.append(Working(SumRule.ROUNDED_TO_THE_SCALE, w.line.name, given, w.mass.grams, "g"))
         if lye and column.lye:
             found += check_workings(column, lye)
     given = (Given("batch", columns[0].total.grams, "g"), Given("fill", portions.fill.grams, "g"))
-    found.append(Working(Rule.PORTIONS, "containers", given, Fraction(portions.yields), ""))
+    found.append(Working(SumRule.PORTIONS, "containers", given, Fraction(portions.yields), ""))
     return found

@@ -8,7 +8,7 @@ from builder.model.recipe.column import LYE_PHASE, Line, Role
 from builder.model.recipe.ingredient import CountsAs, Ingredient
 from builder.model.recipe.quantity import Mass, Rest, Share, sum_masses
 from builder.model.recipe.recipe import AmountsAs, Recipe
-from builder.model.recipe.working import Given, Rule, Working
+from builder.model.recipe.working import Given, SumRule, Working
 from builder.model.remembered import remembered
 from builder.reckon.lye.lye import LyeBasis, lye_basis, need_lye
 from builder.reckon.recipe.masses import weight_of
@@ -49,7 +49,7 @@ def reckon_formula(recipe: Recipe, cards: Mapping[str, Ingredient], *, from_soli
     whole = sum_masses(line.exact for line in bare)
     lines = tuple(replace(line, share=line.exact / whole) for line in bare)
     for line in lines:
-        workings.append(Working(Rule.SHARE_OF_TOTAL, line.ingredient.name, (Given("part", line.exact.grams, ""),), line.share, "of 1"))
+        workings.append(Working(SumRule.SHARE_OF_TOTAL, line.ingredient.name, (Given("part", line.exact.grams, ""),), line.share, "of 1"))
     of_oils = sum((line.share for line in lines if line.role is Role.OIL), Fraction(0))
     return Formula(lines, of_oils, lye, tuple(workings), whole)
 
@@ -62,7 +62,7 @@ def _recipe_lines(recipe: Recipe, cards: Mapping[str, Ingredient], workings: lis
             card = cards[line.ingredient.key]
             if isinstance(line.amount, Rest):
                 share = 1 - stated
-                workings.append(Working(Rule.REST_OF_TOTAL, card.name, (Given("stated", stated, "of 1"),), share, "of 1"))
+                workings.append(Working(SumRule.REST_OF_TOTAL, card.name, (Given("stated", stated, "of 1"),), share, "of 1"))
             else:
                 share, working = weight_of(line, card)
                 if recipe.amounts_as is not AmountsAs.PERCENT_OF_TOTAL:

@@ -5,7 +5,7 @@ from fractions import Fraction
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.quantity import Drops, Mass, Parts, Rest, Volume
 from builder.model.recipe.recipe import RecipeLine
-from builder.model.recipe.working import Given, Rule, Working
+from builder.model.recipe.working import Given, SumRule, Working
 from builder.words.say import message
 
 
@@ -22,9 +22,9 @@ def weight_of(line: RecipeLine, card: Ingredient) -> tuple[Fraction, Working]:
     assert not isinstance(line.amount, Rest), "the rest is what all others leave"
     match line.amount:
         case Mass(grams):
-            return grams, Working(Rule.WEIGHTS, card.name, (), grams, "g")
+            return grams, Working(SumRule.WEIGHTS, card.name, (), grams, "g")
         case Parts(number):
-            return number, Working(Rule.PARTS, card.name, (), number, "parts")
+            return number, Working(SumRule.PARTS, card.name, (), number, "parts")
         case Volume(millilitres):
             figure = card.figure(density_figure(card))
             assert figure is not None
@@ -33,12 +33,12 @@ def weight_of(line: RecipeLine, card: Ingredient) -> tuple[Fraction, Working]:
                 Given("volume", millilitres, "mL"),
                 Given(density_figure(card), figure.typical, "g/mL", f"{figure.source.title}, {figure.at}"),
             )
-            return grams, Working(Rule.VOLUME_THROUGH_DENSITY, card.name, given, grams, "g")
+            return grams, Working(SumRule.VOLUME_THROUGH_DENSITY, card.name, given, grams, "g")
         case Drops(number):
             assert card.drop_mass is not None
             one = card.drop_mass.one.grams
             given = (Given("drops", number, ""), Given("mass of a drop", one, "g", card.drop_mass.measured))
-            return number * one, Working(Rule.DROPS_THROUGH_DROP_MASS, card.name, given, number * one, "g")
+            return number * one, Working(SumRule.DROPS_THROUGH_DROP_MASS, card.name, given, number * one, "g")
         case _:
             fraction = line.amount.fraction
-            return fraction, Working(Rule.SHARE_OF_OILS, card.name, (), fraction, "of oils")
+            return fraction, Working(SumRule.SHARE_OF_OILS, card.name, (), fraction, "of oils")

@@ -5,7 +5,7 @@ from fractions import Fraction
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.recipe import Fill, Recipe
 from builder.model.recipe.size import ContainersSize, MouldSize, OilsSize, PeopleSize, Size, TotalSize
-from builder.model.recipe.working import Given, Rule, Working
+from builder.model.recipe.working import Given, SumRule, Working
 from builder.reckon.recipe.formula import Formula
 from builder.reckon.recipe.portions import people_weight
 
@@ -19,12 +19,12 @@ def reckon_total(recipe: Recipe, formula: Formula, size: Size) -> tuple[Mass, Wo
     given: tuple[Given, ...] = ()
     match size:
         case TotalSize(total, _):
-            rule = Rule.BATCH_FOR_TOTAL
+            rule = SumRule.BATCH_FOR_TOTAL
         case OilsSize(oils, _):
-            rule, total = Rule.BATCH_FOR_OILS, oils / formula.oils
+            rule, total = SumRule.BATCH_FOR_OILS, oils / formula.oils
             given = (Given("oils", oils.grams, "g"), Given("oils in the batch", formula.oils, "of 1"))
         case ContainersSize(containers, lost):
-            rule, total = Rule.BATCH_FOR_CONTAINERS, (fill + lost.in_each_cup) * containers + lost.in_the_pot
+            rule, total = SumRule.BATCH_FOR_CONTAINERS, (fill + lost.in_each_cup) * containers + lost.in_the_pot
             given = (
                 Given("containers", Fraction(containers), ""),
                 Given("fill", fill.grams, "g"),
@@ -33,13 +33,13 @@ def reckon_total(recipe: Recipe, formula: Formula, size: Size) -> tuple[Mass, Wo
             )
         case MouldSize(volume):
             assert recipe.density is not None
-            rule, total = Rule.BATCH_FOR_MOULD, recipe.density.density.mass_of(volume)
+            rule, total = SumRule.BATCH_FOR_MOULD, recipe.density.density.mass_of(volume)
             given = (
                 Given("volume", volume.millilitres, "mL"),
                 Given("density", recipe.density.density.grams_per_millilitre, "g/mL", recipe.density.measured),
             )
         case _:
-            rule, total = Rule.BATCH_FOR_PEOPLE, people_weight(size)
+            rule, total = SumRule.BATCH_FOR_PEOPLE, people_weight(size)
             given = (
                 *(part for one, count in size.counts for part in _fills(one.fill, count, is_own=one is size.to_fill[0])),
                 *([Given("left in each cup", size.left_in_each_cup.grams, "g")] if size.left_in_each_cup else []),

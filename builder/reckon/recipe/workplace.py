@@ -3,10 +3,10 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from builder.model.dose.limit import Rules
+from builder.model.dose.limit import LimitRules
 from builder.model.label.labelling import ANY_REGION, Labelling
 from builder.model.recipe.figure import Figure
-from builder.model.recipe.ingredient import DeclaredAs, Ingredient
+from builder.model.recipe.ingredient import Cards, DeclaredAs
 from builder.model.recipe.product import Product
 from builder.model.recipe.quantity import Mass
 from builder.model.recipe.recipe import Recipe
@@ -14,8 +14,7 @@ from builder.model.remembered import remembered
 from builder.model.studio import Scale, Studio
 from builder.reckon.recipe.scales import Vessel, pick_scale, vessel_by
 
-Cards = Mapping[str, Ingredient]
-NO_RULES = Rules()
+NO_RULES = LimitRules()
 
 
 @dataclass(frozen=True)
@@ -28,7 +27,7 @@ class Workplace:
     cards: Cards
     columns: tuple[tuple[Scale, ...], ...]
     constants: Mapping[str, Figure]
-    rules: Rules = NO_RULES
+    rules: LimitRules = NO_RULES
     labelling: Labelling = ANY_REGION
     from_solid: bool = False
 
@@ -62,7 +61,7 @@ def workplace(studio: Studio, scales: Sequence[Scale], *, youngest: int | None =
 def _workplace(
     cards: Cards,
     constants: Mapping[str, Figure],
-    rules: Rules,
+    rules: LimitRules,
     labelling: Labelling,
     from_solid: bool,
     *scales: Scale,

@@ -24,7 +24,7 @@ from builder.model.studio import Studio
 from builder.model.supplies.cost import ContainerCost, Cost, Need
 from builder.model.supplies.supply import SupplyKind
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
-from builder.reckon.supplies.shelf import Key, Shelf, ingredient_key, open_shelf
+from builder.reckon.supplies.packs_by_kind import Key, PacksByKind, ingredient_key, packs_of
 
 Amounts = Sequence[tuple[Ingredient, Mass]]
 
@@ -87,7 +87,7 @@ class _Sums:
 
 
 def _cost(studio: Studio, products: Sequence[_Product], items: dict[Key, _Item], students: int | None) -> Cost:
-    shelf, sums = open_shelf(studio), _Sums()
+    by_kind, sums = packs_of(studio), _Sums()
     for product in products:
         for card, mass in product.amounts:
             sums.of(ingredient_key(card), card.name).used += mass.grams
@@ -95,11 +95,11 @@ def _cost(studio: Studio, products: Sequence[_Product], items: dict[Key, _Item],
             for card, most in _options(studio, dose):
                 sums.of(ingredient_key(card), card.name).if_chosen += most.grams * product.containers
         key, name = _container(studio, product)
-        if _counts(studio, shelf, product, key):
+        if _counts(studio, by_kind, product, key):
             sums.of(key, name).used += product.containers
     for key, item in items.items():
         sums.of(key, item.name).used += item.in_all
-    needs = {key: shelf.need(key, one.name, one.used, one.if_chosen) for key, one in sums.by_key.items()}
+    needs = {key: by_kind.need(key, one.name, one.used, one.if_chosen) for key, one in sums.by_key.items()}
     choices = {id(product): sum((_dearest(studio, dose, needs) for dose in product.filling.doses), Fraction(0)) for product in products}
     return Cost(
         needs=tuple(needs.values()),
@@ -139,9 +139,9 @@ def _container(studio: Studio, product: _Product) -> tuple[Key, str]:
     return (SupplyKind.CONTAINER, name.key), container.name if container else name.text
 
 
-def _counts(studio: Studio, shelf: Shelf, product: _Product, key: Key) -> bool:
+def _counts(studio: Studio, by_kind: PacksByKind, product: _Product, key: Key) -> bool:
     container = studio.container(product.filling.fill.container)
-    return key in shelf.packs or container is None or not container.is_mould
+    return key in by_kind.packs or container is None or not container.is_mould
 
 
 def _in_all(studio: Studio, made: MadeProduct) -> Amounts:

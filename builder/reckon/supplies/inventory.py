@@ -11,14 +11,14 @@ from builder.model.recipe.quantity import Mass, Volume
 from builder.model.studio import Studio
 from builder.model.supplies.inventory import InventoryEntry
 from builder.model.supplies.supply import SupplyKind
-from builder.reckon.supplies.shelf import Key, ingredient_key
+from builder.reckon.supplies.packs_by_kind import Key, ingredient_key
 
-Counted = tuple[Fraction, date]
+CountOnDay = tuple[Fraction, date]
 
 
-def reckon_inventory(studio: Studio) -> dict[Key, Counted]:
+def reckon_inventory(studio: Studio) -> dict[Key, CountOnDay]:
     """Return what there is of each thing and when that was counted; of what stands there twice the first counts."""
-    found: dict[Key, Counted] = {}
+    found: dict[Key, CountOnDay] = {}
     for one in studio.inventory:
         card = studio.stocked(one.name) if one.kind is SupplyKind.INGREDIENT else None
         key = ingredient_key(card) if card else (one.kind, one.name.key)

@@ -21,8 +21,8 @@ from builder.model.supplies.shopping import Occasion, Period, Shopping, Wanted
 from builder.model.supplies.supply import SupplyKind
 from builder.model.teaching.class_plan import ClassPlan
 from builder.reckon.supplies.costs import cost_of_class
-from builder.reckon.supplies.inventory import Counted, reckon_inventory
-from builder.reckon.supplies.shelf import Key, Shelf, ingredient_key, open_shelf
+from builder.reckon.supplies.inventory import CountOnDay, reckon_inventory
+from builder.reckon.supplies.packs_by_kind import Key, PacksByKind, ingredient_key, packs_of
 from builder.words.fold import fold
 
 OLD_AFTER = "days after which a count is old"
@@ -40,12 +40,12 @@ def reckon_shopping(studio: Studio, plans: Iterable[ClassPlan], period: Period, 
             names.setdefault(key, name)
             days = needs.setdefault(key, {})
             days[day] = days.get(day, Fraction(0)) + quantity
-    shelf, stock = open_shelf(studio), reckon_inventory(studio)
+    by_kind, stock = packs_of(studio), reckon_inventory(studio)
     counts = [counted for key, (_, counted) in stock.items() if key in needs]
     return Shopping(
         today=today,
         occasions=tuple(occasion for _, occasion in dated),
-        wanted=tuple(_wanted(studio, shelf, key, names[key], days, stock.get(key)) for key, days in needs.items() if any(days.values())),
+        wanted=tuple(_wanted(studio, by_kind, key, names[key], days, stock.get(key)) for key, days in needs.items() if any(days.values())),
         nobody_yet=tuple(sorted(_nobody_yet(studio, period, today))),
         held_since=tuple(sorted(_held_since(studio, min(counts), today))) if counts else (),
         held_back=tuple(sorted(key for key in held_back if not period.classes or key in period.classes)),
@@ -71,7 +71,7 @@ def _needs(studio: Studio, plan: ClassPlan) -> Iterator[tuple[Key, str, Fraction
         yield ingredient_key(card), card.name, option.expected.grams
 
 
-def _wanted(studio: Studio, shelf: Shelf, key: Key, name: str, days: dict[date, Fraction], stock: Counted | None) -> Wanted:
+def _wanted(studio: Studio, by_kind: PacksByKind, key: Key, name: str, days: dict[date, Fraction], stock: CountOnDay | None) -> Wanted:
     have, counted = stock or (Fraction(0), None)
     card = studio.stocked(name) if key[0] is SupplyKind.INGREDIENT else None
     wanted = Wanted(
@@ -82,7 +82,7 @@ def _wanted(studio: Studio, shelf: Shelf, key: Key, name: str, days: dict[date, 
         have=have,
         counted=counted,
     )
-    return replace(wanted, purchase=shelf.need(key, name, wanted.short).purchase) if wanted.short else wanted
+    return replace(wanted, purchase=by_kind.need(key, name, wanted.short).purchase) if wanted.short else wanted
 
 
 def _nobody_yet(studio: Studio, period: Period, today: date) -> Iterator[Occasion]:

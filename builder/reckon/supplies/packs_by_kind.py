@@ -14,7 +14,7 @@ Key = tuple[SupplyKind, str]
 
 
 @dataclass(frozen=True)
-class Shelf:
+class PacksByKind:
     """Packs by kind and by the key of what is in them, each with what it holds: grams of an ingredient, pieces of anything else."""
 
     packs: dict[Key, list[tuple[Supply, Fraction]]]
@@ -40,7 +40,7 @@ def ingredient_key(card: Ingredient) -> Key:
     return SupplyKind.INGREDIENT, card.key
 
 
-def open_shelf(studio: Studio) -> Shelf:
+def packs_of(studio: Studio) -> PacksByKind:
     """Sort the packs; those whose content cannot be told are left out, and a finding says so."""
     packs: dict[Key, list[tuple[Supply, Fraction]]] = {}
     for supply in studio.supplies:
@@ -53,4 +53,4 @@ def open_shelf(studio: Studio) -> Shelf:
             holds = Fraction(supply.size) if isinstance(supply.size, int) else None
         if holds is not None:
             packs.setdefault(key, []).append((supply, holds))
-    return Shelf(packs)
+    return PacksByKind(packs)
