@@ -37,9 +37,10 @@ DAY = date(2027, 1, 2)
 SOAP, SALTS, TEA = "kitchen-garden-bar--1-kg-of-oils", "still-water-bath-salts--2-containers", "hedgerow-bath-tea--5-containers"
 LAB, LIQUID = "green-lab-bar--500-g-of-oils", "pump-side-hand-soap--500-g-of-oils"
 BAR, JUG = "window-bar--500-g", "gallon-jug-lotion--4-containers"
-PAGES = {SOAP: 6, LAB: 7, LIQUID: 7, SALTS: 4, TEA: 3, BAR: 5, JUG: 4}
+LOTION, CREAM = "meadow-lotion--500-g", "winter-hand-cream--500-g"
+PAGES = {SOAP: 6, LAB: 7, LIQUID: 7, SALTS: 4, TEA: 3, BAR: 4, JUG: 4, LOTION: 5, CREAM: 4}
 # By default pages are read of one with cautions that is short, and published in any run.
-READ = [JUG, *(pytest.param(name, marks=pytest.mark.long) for name in (SOAP, LAB, LIQUID, SALTS, TEA, BAR))]
+READ = [JUG, *(pytest.param(name, marks=pytest.mark.long) for name in (SOAP, LAB, LIQUID, SALTS, TEA, BAR, LOTION, CREAM))]
 HOME, LARGE = "take-home sheet", "take-home sheet in large print"
 IN_BOTH_SIZES = [
     pytest.param(kind, name, marks=() if (kind, name) == (HOME, JUG) else pytest.mark.long) for kind in (HOME, LARGE) for name in PAGES
