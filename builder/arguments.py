@@ -334,14 +334,14 @@ _COMMANDS: Mapping[str, Callable[[Any], None]] = {
 
 
 def count_of(text: str) -> int:
-    """Read a number that counts from 1."""
+    """Read a number that counts from 1. Raises ArgumentTypeError for any other text."""
     if not text.isascii() or not text.isdigit() or int(text) < 1 or len(text) > 6:
         raise argparse.ArgumentTypeError(f'"{text}" is not a number that counts from 1, such as 5')
     return int(text)
 
 
 def day_of(text: str) -> date:
-    """Read a day of an option."""
+    """Read a day of an option. Raises ArgumentTypeError."""
     try:
         return date.fromisoformat(text)
     except ValueError:

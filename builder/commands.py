@@ -8,7 +8,7 @@ from collections.abc import Callable
 
 
 def task_of(command: str) -> Callable[[argparse.Namespace], int]:
-    """Return the task of a command, which takes its options; nothing else is loaded."""
+    """Return the task of a command, which takes its options; nothing else is loaded. Raises KeyError for what is no command."""
     match command:
         case "start":
             from builder.tasks.start import start as task

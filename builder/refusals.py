@@ -16,7 +16,7 @@ class NotDoneError(Exception):
 
 
 def no_such(kind: str, name: str, names: Iterable[str], where: str = "there is", meanings: Meanings | None = None) -> NoReturn:
-    """Return in words that nothing of a kind has a name, and which names are near."""
+    """Refuse a name that nothing of a kind has, and tell the nearest names. Raises CommandError."""
     raise CommandError(f'{where} no {kind} "{name}".{did_you_mean(name, list(names), meanings)}')
 
 

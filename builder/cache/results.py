@@ -40,7 +40,7 @@ class _Results:
 
 @contextmanager
 def results_known(folder: Path, of: str = "studio", else_of: tuple[str, ...] = ()) -> Iterator[None]:
-    """Know what the last run in a studio has worked out, and keep what this one does. Nothing is wrong where it cannot be kept.
+    """Take over what the last run in a studio has worked out, and keep what this one does. Nothing is wrong where it cannot be kept.
 
     `of` is what runs look at: those that look at less have results of their own, so that they read no more than they need. Where there
     are none yet, those of others are taken that know some of it.

@@ -56,7 +56,7 @@ class TemplateFaultError(Exception):
     """A template of the studio cannot be filled in."""
 
     def __init__(self, fault: TemplateFault) -> None:
-        """Say what is wrong."""
+        """Take what is wrong."""
         super().__init__(fault)
         self.fault = fault
 

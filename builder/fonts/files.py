@@ -55,7 +55,7 @@ def font_faces(address: Callable[[Path], str] = Path.as_uri) -> str:
 
 @contextmanager
 def only_our_fonts(folder: Path) -> Iterator[None]:
-    """Let fontconfig, which reads its file once when it is first used, know of no other font. Its files, and all that is put aside while
+    """Hide every other font from fontconfig, which reads its file once when it is first used. Its files, and all that is put aside while
     sheets are pressed, go into a folder of the run's: a process that presses may be ended before it has tidied up.
     """
     config = folder / "fonts.conf"

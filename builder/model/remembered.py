@@ -77,7 +77,7 @@ def made() -> dict[str, list[Made]]:
 
 
 def take_over(results: Mapping[str, Iterable[Made]]) -> None:
-    """Know the results of another process; those of a function that is not loaded yet once it is."""
+    """Take over the results of another process; those of a function that is not loaded yet once it is."""
     _waiting.update(results)
     for name in results.keys() & _memories.keys():
         _memories[name].take_over(_waiting.pop(name))

@@ -42,7 +42,7 @@ def of_this_run() -> dict[str, str]:
 
 
 def keep_pressing(start: str, documents: Connection, studio_folder: Path, layout_folders: tuple[Path, ...]) -> None:
-    """Have a process press what comes, and another once that one has pressed its share, until there are no more or one has failed."""
+    """Start a process that presses what comes, and another once it has pressed its share, until there are no more or one has failed."""
     # The terminal tells every process of a stop; the one that started this one decides.
     signal.signal(signal.SIGINT, signal.SIG_IGN)
     # What is here stays to the end: the collector need not look at it again and again.

@@ -25,7 +25,7 @@ _BESIDE_A_STYLE = re.compile(r'url\("\.\./([\w/.-]+)"\)')
 
 
 def with_pictures_at(html: str, address: str) -> str:
-    """Let a sheet, whose pictures lie in the studio folder, look for them at another address, which ends with a stroke."""
+    """Return a sheet with its pictures, which lie in the studio folder, at another address, which ends with a stroke."""
     return _RELATIVE_PICTURE.sub(rf"\g<1>{address}\g<2>", html)
 
 

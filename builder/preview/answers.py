@@ -52,7 +52,7 @@ class Answering(BaseHTTPRequestHandler):
         self._answer(with_body=True)
 
     def log_message(self, format: str, *args: object) -> None:
-        """Say nothing: the terminal shows findings."""
+        """Print nothing: the terminal shows findings."""
 
     def _answer(self, *, with_body: bool) -> None:
         self._with_body = with_body
@@ -126,7 +126,7 @@ class Answering(BaseHTTPRequestHandler):
             self._send(200, content, guess_type(name or file.name)[0] or "application/octet-stream")
 
     def _events(self, query: Mapping[str, list[str]]) -> None:
-        """Keep the line open until the page would look different, and say so once."""
+        """Hold the connection open until the page would look different, and send one event."""
         self._head(200, "text/event-stream", None)
         self._say(": here\nretry: 1000\n\n")
         at, seen = query.get("at", [""])[0], query.get("seen", [""])[0]

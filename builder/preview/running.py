@@ -52,7 +52,7 @@ class Preview:
             watcher.join(timeout=5)
 
     def stop(self) -> None:
-        """Let `run` come to its end; for another thread than that in which it runs."""
+        """End `run`; called from another thread than that in which it runs."""
         self.shown.end()
         self._server.shutdown()
 
@@ -73,4 +73,4 @@ class _Server(ThreadingHTTPServer):
     allow_reuse_address = os.name != "nt"
 
     def handle_error(self, request: object, client_address: object) -> None:
-        """Say nothing of a browser that went away in the middle of an answer."""
+        """Print nothing of a browser that went away in the middle of an answer."""

@@ -41,7 +41,7 @@ class Shown:
                 self._changed.notify_all()
 
     def end(self) -> None:
-        """Let whoever watches or waits come to an end."""
+        """End all threads that watch or wait."""
         self._ended.set()
         self._ready.set()
         with self._changed:

@@ -62,7 +62,7 @@ class Makes(Generic[M]):
 
 
 def becomes(field: str) -> Callable[[T], T]:
-    """Say that a method of a shape gives a field of the model; it is handed what has been read, to ask for places."""
+    """Mark a method of a shape as the one that makes a field of the model; it is handed what has been read, to ask for places."""
 
     def say(method: T) -> T:
         method.becomes = field  # type: ignore[attr-defined]

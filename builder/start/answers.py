@@ -20,14 +20,14 @@ _AMOUNT = re.compile(r"\d[\d.]*\s*[a-z]+", re.IGNORECASE)
 
 
 def read_text(text: str) -> str:
-    """Read a text, which must not be empty."""
+    """Read a text, which must not be empty. Raises ValueError."""
     if not text.strip():
         raise ValueError("Write something; you can change it later.")
     return " ".join(text.split())
 
 
 def read_lines(text: str) -> tuple[str, ...]:
-    """Read lines that are parted by semicolons."""
+    """Read lines that are parted by semicolons. Raises ValueError."""
     lines = tuple(" ".join(line.split()) for line in text.split(";") if line.strip())
     if not lines:
         raise ValueError('Write the lines with a semicolon between them: "1 Example Street; Example Town".')
@@ -45,6 +45,7 @@ def one_of(
     """Make the reader of one name of a list: by the name without regard to case, by its number, or by another word for it (folded, `also`).
 
     `listed`: the list stands above the question, and is not told again. `more` is said of what is none of them.
+    The reader raises ValueError.
     """
     by_name = {fold(name): name for name in names}
     by_name |= {word: name for word, name in (also or {}).items() if name in names and word not in by_name}
@@ -64,7 +65,7 @@ def one_of(
 
 
 def read_scale(text: str) -> ScaleStart:
-    """Read a scale: the least that it shows, and the most that it holds."""
+    """Read a scale: the least that it shows, and the most that it holds. Raises ValueError."""
     if re.search(r"\d,\d", text):
         raise ValueError(
             f'Write decimals with a point, as all files of a studio have them: "{re.sub(r"(?<=[0-9]),(?=[0-9])", ".", text)}".'
@@ -86,7 +87,7 @@ def _spaced(amount: str) -> str:
 
 
 def scales_of(scales: Iterable[ScaleStart], units: str) -> tuple[ScaleStart, ...]:
-    """Return the scales of a studio under names of their own, or those that are usual where it names none."""
+    """Return the scales of a studio under names of their own, or those that are usual where it names none. Raises ValueError."""
     told = tuple(dict.fromkeys(scales))
     if not told:
         return usual_scales(units)
@@ -101,7 +102,7 @@ def scales_of(scales: Iterable[ScaleStart], units: str) -> tuple[ScaleStart, ...
 
 
 def read_number(text: str) -> int:
-    """Read a whole number of people."""
+    """Read a whole number of people. Raises ValueError."""
     if not text.isdigit():
         raise ValueError("Write a whole number, or 0 for nobody yet.")
     return int(text)

@@ -12,7 +12,7 @@ from builder.terminal.consoles import open_console, say
 
 
 def write_for_editors(options: argparse.Namespace) -> int:
-    """Write the schemas, and with `--mark` the line at the head of each file that has none."""
+    """Write the schemas, and with `--mark` the line at the head of each file that has none. Raises CommandError."""
     folder = studio_folder(options.studio)
     if not (folder / STUDIO_FILE).is_file():
         raise CommandError(f"{folder} is no studio: it has no {STUDIO_FILE}")

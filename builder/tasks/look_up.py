@@ -22,7 +22,7 @@ from builder.words.nearest import did_you_mean
 
 
 def print_reference(options: argparse.Namespace) -> int:
-    """Print a page, or the list of all of them; with `--to` write all as web pages."""
+    """Print a page, or the list of all of them; with `--to` write all as web pages. Raises CommandError and NotDoneError."""
     if options.to is None:
         page = find_page(options.name or pages()[0].key)
         if page is None:
@@ -74,7 +74,7 @@ def explain_name(options: argparse.Namespace) -> int:
 
 
 def list_names(options: argparse.Namespace) -> int:
-    """List what can be named in a file, with what a studio adds."""
+    """List what can be named in a file, with what a studio adds. Raises CommandError."""
     what = next((one for one in ListName if one == _ALSO.get(options.what, options.what)), None)
     if what is None:
         near = did_you_mean(options.what, ListName) or f" The lists are: {', '.join(ListName)}."

@@ -15,7 +15,7 @@ from builder.terminal.findings import tally
 
 
 def preview(options: argparse.Namespace) -> int:
-    """Show the studio until somebody stops it."""
+    """Show the studio until somebody stops it. Raises NotDoneError."""
     folder = studio_folder(options.studio)
     try:
         shown = Preview(folder, lambda: today(options), _tell, options.port)

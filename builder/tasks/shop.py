@@ -1,4 +1,4 @@
-"""List what to buy."""
+"""The command that lists what to buy for the dates of a period."""
 
 import argparse
 
@@ -13,7 +13,7 @@ from builder.terminal.shopping import print_shopping
 
 
 def shop(options: argparse.Namespace) -> int:
-    """Print what to buy for the dates of a period."""
+    """Print what to buy for the dates of a period. Raises CommandError."""
     folder, day = studio_folder(options.studio), today(options)
     first, until = max(options.first or day, day), options.until
     if until and until < first:

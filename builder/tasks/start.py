@@ -41,7 +41,7 @@ class Wishes:
 
 
 def start(options: argparse.Namespace) -> int:
-    """Begin a studio in a folder that is new or empty."""
+    """Begin a studio in a folder that is new or empty. Raises CommandError."""
     folder: Path = options.folder
     if folder.exists() and (not folder.is_dir() or any(not path.name.startswith(".") for path in folder.iterdir())):
         raise CommandError(f"{folder} is there already and holds something; name a new folder. `stillroom add` adds to a studio")

@@ -20,7 +20,7 @@ from builder.terminal.tables import print_table
 
 
 def weigh(options: argparse.Namespace) -> int:
-    """Weigh one recipe, and say what was found about it."""
+    """Weigh one recipe, and say what was found about it. Raises CommandError."""
     folder, options.recipe = studio_and_name(options.studio, options.recipe)
     if options.for_class:
         return _weigh_class(options, folder)

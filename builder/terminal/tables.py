@@ -1,4 +1,4 @@
-"""A batch as a table."""
+"""A batch as a table for the terminal: share, exact amount, and what each scale weighs."""
 
 from rich.table import Table
 

@@ -1,4 +1,4 @@
-"""A share in percent."""
+"""A share of one in percent, as findings write it."""
 
 from fractions import Fraction
 

@@ -62,7 +62,7 @@ def _far_off(card: Ingredient, own: Figure, low: Fraction, high: Fraction, studi
 
 
 def _asked(own: Figure, low: Fraction, high: Fraction, studio: Studio) -> str:
-    """Ask whether the value is meant for sodium hydroxide, where it would then be a usual one."""
+    """Return the question whether the value is meant for sodium hydroxide, where it would then be a usual one."""
     cards = [studio.ingredients.get(name) for name in ("sodium hydroxide", "potassium hydroxide")]
     sodium, potassium = (card.figure("molar mass") if card else None for card in cards)
     if sodium is None or potassium is None:

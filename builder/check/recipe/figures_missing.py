@@ -120,7 +120,7 @@ def _for_alkalis(recipe: Recipe, studio: Studio) -> Iterator[Finding]:
 
 
 def _at_home(recipe: Recipe, place: Place, card: Ingredient, studio: Studio) -> Iterator[Finding]:
-    """Ask for the purity of the solid where the lye is bought as a solution and yet made at home."""
+    """Yield a finding that asks for the purity of the solid where the lye is bought as a solution and yet made at home."""
     makes = (make for one in studio.classes.values() for make in one.makes if make.recipe.text == recipe.key)
     if card.figure_of_any_pack("purity") is None and any(make.at_home for make in makes):
         yield _missing(

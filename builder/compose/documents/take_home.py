@@ -195,7 +195,7 @@ def _label_lists(batch: WorkedBatch, region: Region) -> tuple[ListedVariant, ...
 
 
 def _added_to(whole: list[str], names: list[str]) -> str:
-    """Say what a list adds to another, before one of its names, at its end, or both; empty where it is no such list."""
+    """Return in words what a list adds to another, before one of its names, at its end, or both; empty where it is no such list."""
     place = next((place for place, (one, other) in enumerate(zip(whole, names, strict=False)) if one != other), len(whole))
     for last in (0, 1):
         rest, end = len(names) - last, place + len(names) - len(whole) - last

@@ -28,7 +28,7 @@ def letter_of(studio_class: StudioClass, part: Part) -> str:
 
 
 def letters_of_others(studio: Studio, studio_class: StudioClass, recipe: str) -> tuple[str, ...]:
-    """Say of each other recipe of a class which of its letters come before the last one of this recipe, so that nobody looks for them."""
+    """Return for each other recipe of a class its letters before the last one of this recipe, in words, so that nobody looks for them."""
     own = [letter_of(studio_class, part) for part in home_parts(studio_class, recipe)]
     before = set(LETTERS[: LETTERS.index(own[-1])] if own else ())
     lines = []

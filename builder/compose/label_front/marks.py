@@ -146,7 +146,7 @@ def _head(ground: Ground, side: float, *, is_branded: bool) -> tuple[Drawing, tu
 
 
 def _from_the_edge(ground: Ground, side: float, *, is_branded: bool) -> tuple[Drawing, tuple[Block, ...], float]:
-    """Let what is drawn fill the label from its upper edge down, the brand line beneath it."""
+    """Lay a front whose drawing fills the label from its upper edge down, the brand line beneath it."""
     space, design, label = ground.space, ground.design, ground.label
     high = space.y + side - label.y
     if design.ornament is Ornament.ON_CLOTH:

@@ -155,7 +155,7 @@ class Setter:
         return text.ends[key]
 
     def _in_company(self, words: tuple[_Word, ...], ends: tuple[int, ...], points: float, width: float) -> tuple[int, ...]:
-        """Let the last word of the line before stand beside a short word that is alone in the last line."""
+        """Move the last word of the line before beside a short word that is alone in the last line."""
         *above, last, end = (0, 0, *ends)
         if end - last != 1 or last - above[-1] < 3 or words[last].width(points) > ALONE * width:
             return ends

@@ -1,4 +1,4 @@
-"""XML as text."""
+"""XML as text; characters that it cannot hold are left out."""
 
 import re
 from xml.etree import ElementTree

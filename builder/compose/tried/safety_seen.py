@@ -225,7 +225,7 @@ def _is_picture(value: str) -> bool:
 
 
 def _resolved(page: StyledPage, box: Box, medium: Medium, value: str) -> tuple[str, tuple[Declared, ...]]:
-    """Put the custom properties of a value in its place; give also the declarations that set them."""
+    """Return a value with its custom properties filled in, and the declarations that set them."""
     by: list[Declared] = []
     for _ in range(8):
         found = _VARIABLE.search(value)

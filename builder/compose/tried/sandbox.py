@@ -75,13 +75,13 @@ class Sandbox(ImmutableSandboxedEnvironment):
         return super().getattr(obj, attribute)
 
     def call(self, context: Context, called: Any, /, *values: Any, **named: Any) -> Any:
-        """Let the numbers count that a method of a text is given."""
+        """Count the numbers that a method of a text is called with."""
         if isinstance(called, BuiltinMethodType):
             self._count_whole_numbers((*values, *named.values()))
         return super().call(context, called, *values, **named)
 
     def call_binop(self, context: Context, operator: str, left: Any, right: Any) -> Any:
-        """Count what comes of two values, a product before it is made."""
+        """Count what comes of two values, a product before it is made. Raises TypeError."""
         if operator == "**" or (operator == "%" and isinstance(left, str)):
             raise TypeError
         if operator == "*":
@@ -89,7 +89,7 @@ class Sandbox(ImmutableSandboxedEnvironment):
         return self.counted(super().call_binop(context, operator, left, right))
 
     def _bounded(self, one: Callable[..., Any]) -> Callable[..., Any]:
-        """Let the numbers count that stand behind the name of a filter, such as a width."""
+        """Count the numbers that stand behind the name of a filter, such as a width."""
         behind = 2 if hasattr(one, "jinja_pass_arg") else 1
 
         @wraps(one)

@@ -1,4 +1,4 @@
-"""For whom a pot is."""
+"""For whom a pot is: the class, a group, a student, or the teacher."""
 
 from enum import StrEnum
 

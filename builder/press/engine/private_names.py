@@ -51,7 +51,7 @@ def set_scope(box: Any, scope: str) -> None:
 
 
 def note_what_tags_are_made_of() -> None:
-    """Have each element of the tags know which element of the HTML it was made of (`made_of`). Calling it again changes nothing."""
+    """Note on each element of the tags of which element of the HTML it was made (`made_of`). Calling it again changes nothing."""
     from weasyprint.pdf import tags
 
     build = tags._build_box_tree
@@ -75,7 +75,7 @@ def made_of(tagged: Any) -> Any:
 
 
 def keep_lines_whole() -> None:
-    """Let no word stand on a line by itself because the space after its text is too much. Calling it again changes nothing."""
+    """Break no line because the space after its text is too much, which leaves a word alone. Calling it again changes nothing."""
     from weasyprint.layout import inline
 
     split = inline.split_first_line
@@ -95,7 +95,7 @@ def keep_lines_whole() -> None:
 
 
 def draw_once() -> None:
-    """Let every SVG of one size be drawn once for each PDF. Calling it again changes nothing."""
+    """Draw every SVG of one size once for each PDF. Calling it again changes nothing."""
     from weasyprint.images import SVGImage
 
     anew = SVGImage.draw

@@ -64,7 +64,7 @@ class _Tree:
         )
 
     def _give(self, later: Any, earlier: Any) -> None:
-        """Give all that an element holds to the one that it goes on from."""
+        """Move all that an element holds to the one that it goes on from."""
         if later["S"] == "/Table":
             self._keep_one_of_each(earlier, later)
         for kid in later["K"]:

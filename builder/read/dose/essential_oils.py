@@ -35,7 +35,7 @@ class ConstituentRow(Row, Makes[Constituent]):
     note: str = column(str)
 
     def judge(self) -> None:
-        """Refuse what is no range."""
+        """Refuse what is no range. Raises TextError."""
         if (self.low is None) != (self.high is None) or (self.low is not None and self.high is not None and self.low > self.high):
             wrong = "A constituent is from a low to a high percentage of the oil, and these two are no such range."
             remedy = "Write the lower number under low_percent, or leave both cells empty."

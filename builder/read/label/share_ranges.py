@@ -15,7 +15,7 @@ _END = re.compile(r"(at most|at least)\s+(.+)", re.IGNORECASE)
 def parse_share_range(text: str) -> Range:
     """Read the least and the most that a share can be.
 
-    Errors: what is no percentage from 0 to 100, and a range whose lower end is above its upper end.
+    Errors: what is no percentage from 0 to 100, and a range whose lower end is above its upper end. Raises TextError.
     """
     written = tidy(text)
     if end := _END.fullmatch(written):

@@ -22,7 +22,7 @@ _NEARLY_ALL = Fraction(95, 100)
 def acid_share(inci: Sequence[str], stated: Mapping[int, Range], purity: Range) -> dict[int, Range]:
     """Return the share of the acid by the number of its part, where nothing is stated and it is the only part beside water.
 
-    Errors: a solution of which the acid alone is named.
+    Errors: a solution of which the acid alone is named. Raises TextError.
     """
     low, high = (min(end / 100, WHOLE) for end in purity)
     acids = [number for number, name in enumerate(inci) if fold(name) != _WATER]

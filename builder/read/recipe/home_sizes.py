@@ -14,7 +14,7 @@ _REMEDY = 'Write a weight such as "250 g", or "500 g of oils", or "4 containers"
 
 
 def parse_home_size(text: str) -> HomeSize:
-    """Read a home size and keep how it was written."""
+    """Read a home size and keep how it was written. Raises AmountError."""
     of_oils = _OF_OILS.fullmatch(text)
     try:
         if of_oils:

@@ -129,7 +129,7 @@ def _judge_units(entries: Entries, units: tuple[str, ...]) -> Entries:
 
 
 def judge_bounds(entries: Entries, figure: str, bounds: Bounds, *at: Step) -> Entries:
-    """Refuse a figure that lies outside its bounds; `at` leads to the entries from where they are judged."""
+    """Refuse a figure that lies outside its bounds; `at` leads to the entries from where they are judged. Raises TextError."""
     for number, entry in enumerate(entries):
         for end in ("value", "low", "high"):
             found = getattr(entry, end)

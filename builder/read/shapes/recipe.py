@@ -90,7 +90,7 @@ def _alone(given: object) -> object:
 
 
 def parse_code(text: str) -> str:
-    """Read the letters of a recipe's batch codes."""
+    """Read the letters of a recipe's batch codes. Raises TextError."""
     if not (2 <= len(text) <= 4 and set(text) <= set(CODE_LETTERS)):
         wrong = f'"{text}" cannot begin a batch code, which has to be read without a mistake from a small label.'
         raise TextError("batch-code-unclear", wrong, 'Write two to four capital letters, none of them I or O, for example "ML".')

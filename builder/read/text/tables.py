@@ -122,7 +122,7 @@ def products_in(cell: str, known: Known) -> tuple[str, ...]:
 
 
 def share_in(cell: str) -> Fraction:
-    """Return a percentage as a share of one."""
+    """Return a percentage as a share of one. Raises TextError."""
     percent = parse_number(cell)
     if not 0 <= percent <= 100:
         raise TextError("limit-row-wrong", f"{quoted(cell)} is no percentage.", "Write a number from 0 to 100, or leave the cell empty.")

@@ -80,7 +80,7 @@ def parse_pieces(text: str) -> int:
 
 
 def parse_pieces_left(text: str) -> Fraction:
-    """Read how many pieces there are, none or a part of one among it: `24`, `24 bottles`, `2 1/2`."""
+    """Read how many pieces there are, none or a part of one among it: `24`, `24 bottles`, `2 1/2`. Raises AmountError."""
     if not NUMBER_RUN.fullmatch(tidy(text).removeprefix("-").lstrip()):
         return Fraction(parse_count(text, zero=True).number)
     number = parse_number(text)
@@ -96,7 +96,7 @@ def parse_division(text: str) -> tuple[Mass, WeighingUnit]:
 
 
 def parse_volume(text: str) -> Volume:
-    """Read a volume; a bare `oz` is refused, since it is a weight."""
+    """Read a volume; a bare `oz` is refused, since it is a weight. Raises AmountError."""
     try:
         return Volume(measure(text, Kind.VOLUME).number)
     except AmountError as error:
@@ -118,7 +118,7 @@ def parse_temperature(text: str) -> Temperature:
 
 
 def parse_heat(text: str) -> Temperature:
-    """Read a temperature to which a phase is heated."""
+    """Read a temperature to which a phase is heated. Raises AmountError."""
     temperature = parse_temperature(text)
     if not HEAT.hold(temperature.celsius):
         wrong = f"Nothing is heated to {quoted(text)}: {HEAT.reason}."
@@ -142,7 +142,7 @@ def parse_share(text: str) -> Share:
 
 
 def parse_part_of_whole(text: str) -> Share:
-    """Read a percentage above zero and up to 100 %."""
+    """Read a percentage above zero and up to 100 %. Raises AmountError."""
     share = parse_share(text)
     if share.fraction > 1:
         raise AmountError("share-over-whole", f"{quoted(text)} is more than the whole.", 'Write a percentage up to "100 %".')
@@ -155,7 +155,7 @@ def parse_superfat(text: str) -> Share:
 
 
 def parse_count(text: str, *, zero: bool = False) -> Count:
-    """Read a whole number of things, such as `2 containers`."""
+    """Read a whole number of things, such as `2 containers`. Raises AmountError."""
     measured = measure(text, Kind.COUNT, zero=zero)
     if measured.number.denominator != 1:
         raise AmountError(
@@ -170,7 +170,7 @@ def parse_length(text: str, *, zero: bool = False, below_zero: bool = False) -> 
 
 
 def parse_box(text: str) -> Box:
-    """Read the inside of a mould: three edges, of which the last must have a unit that the others may share."""
+    """Read the inside of a mould: three edges, of which the last must have a unit that the others may share. Raises AmountError."""
     edges = _TIMES.split(tidy(text))
     if len(edges) != 3:
         remedy = 'Write three lengths, for example "30 cm x 8 cm x 7 cm".'

@@ -10,7 +10,7 @@ _DIGITS = re.compile(r"#?([0-9a-fA-F]{6}|[0-9a-fA-F]{3})")
 
 
 def parse_colour(text: str) -> str:
-    """Read `#7a3b69`, or `#736` for short."""
+    """Read `#7a3b69`, or `#736` for short. Raises TextError."""
     found = _DIGITS.fullmatch(text.strip())
     if found is None:
         wrong = f'"{text}" is not a colour that can be used here.'

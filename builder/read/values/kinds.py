@@ -71,7 +71,7 @@ _SAME_SIGN = str.maketrans({"º": "°", "˚": "°", "℃": "°c", "℉": "°f"})
 
 
 def find_unit(written: str, wanted: tuple[Kind, ...]) -> str:
-    """Return the unit that answers to a text, folded, or say which unit is near."""
+    """Return the unit that answers to a text, folded. Raises AmountError, which tells the nearest unit."""
     unit = _FULL_STOP.sub("", fold(written.translate(_SAME_SIGN)))
     if unit not in KIND_OF_UNIT and Kind.COUNT in wanted:
         unit = _thing(unit)

@@ -33,7 +33,7 @@ class Measured:
 
 
 def measure(text: str, *wanted: Kind, zero: bool = False, below_zero: bool = False) -> Measured:
-    """Read an amount of one of the kinds wanted."""
+    """Read an amount of one of the kinds wanted. Raises AmountError."""
     plain = tidy(text)
     unsigned = plain.removeprefix("-").lstrip()
     _refuse_what_is_no_amount(text, unsigned, wanted)

@@ -33,7 +33,7 @@ def tidy(text: str) -> str:
 
 
 def number_of(written: str) -> Fraction:
-    """Read a number without a sign, already tidied."""
+    """Read a number without a sign, already tidied. Raises AmountError."""
     if _DECIMAL.fullmatch(written) and len(written) <= _MOST_DIGITS:
         return Fraction(written)
     match = _FRACTION.fullmatch(written)
@@ -63,7 +63,7 @@ def _remedy(written: str) -> str:
 
 
 def parse_number(text: str) -> Fraction:
-    """Read a plain number, which may be below zero."""
+    """Read a plain number, which may be below zero. Raises AmountError."""
     plain = tidy(text)
     below_zero = plain.startswith("-")
     digits = plain[1:].lstrip() if below_zero else plain
@@ -75,7 +75,7 @@ def parse_number(text: str) -> Fraction:
 
 
 def parse_positive(text: str) -> Fraction:
-    """Read a number above zero."""
+    """Read a number above zero. Raises AmountError."""
     number = parse_number(text)
     if number <= 0:
         raise AmountError("amount-not-positive", f"{quoted(text)} is not above zero.", "Write a number above zero.")
@@ -83,7 +83,7 @@ def parse_positive(text: str) -> Fraction:
 
 
 def parse_price(text: str) -> Fraction:
-    """Read a sum of money without its currency; zero is allowed."""
+    """Read a sum of money without its currency; zero is allowed. Raises AmountError."""
     if _CURRENCY.match(text):
         raise AmountError(
             "number-unreadable", f"{quoted(text)} names a currency, and that of studio.yaml holds for all.", "Write the number alone."
@@ -97,7 +97,7 @@ def parse_price(text: str) -> Fraction:
 
 
 def parse_whole(text: str) -> int:
-    """Read a whole number, zero or above."""
+    """Read a whole number, zero or above. Raises AmountError."""
     if not re.fullmatch(r"[0-9]{1,15}", text):
         words = re.fullmatch(r"([0-9]{1,15})\s*[^\W\d].*", text)
         raise AmountError(
@@ -109,7 +109,7 @@ def parse_whole(text: str) -> int:
 
 
 def parse_whole_above_zero(text: str) -> int:
-    """Read a whole number, one or above."""
+    """Read a whole number, one or above. Raises AmountError."""
     number = parse_whole(text)
     if not number:
         raise AmountError("amount-not-positive", f"{quoted(text)} is not above zero.", "Write at least 1.")

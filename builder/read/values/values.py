@@ -38,7 +38,7 @@ WRITE_A_DATE = 'Write year, month and day in figures, and the time if there is o
 
 
 def text_of(given: object) -> str:
-    """Return the text of a field, which must not be empty."""
+    """Return the text of a field, which must not be empty. Raises TextError."""
     if not isinstance(given, str):
         what = "a list" if isinstance(given, list) else "a set of named values"
         colon = ", in quotes where it has a colon in it." if isinstance(given, dict) else ""
@@ -52,7 +52,7 @@ def text_of(given: object) -> str:
 
 
 def find_source(key: str, known: Known) -> Source:
-    """Return the source that a text names."""
+    """Return the source that a text names. Raises TextError."""
     if known.unread_sources & {fold(key), ANY}:
         return Source(key, key, SourceKind.UNREAD)
     if key not in known.sources:
@@ -62,7 +62,7 @@ def find_source(key: str, known: Known) -> Source:
 
 
 def find_product(text: str, known: Known) -> Product:
-    """Return the kind of product that a text names, without regard to case."""
+    """Return the kind of product that a text names, without regard to case. Raises TextError."""
     by_key = _products_by_key(known)
     product = by_key.get(fold(text)) or by_key.get(fold(known.kinds_meant.get(fold(text), "")))
     if product is None:
@@ -89,7 +89,7 @@ def find_language(text: str, known: Known) -> str:
 
 
 def find_oil(text: str, known: Known) -> str:
-    """Return the name of an oil as the table of constituents has it."""
+    """Return the name of an oil as the table of constituents has it. Raises TextError."""
     if fold(text) not in known.oils:
         remedy = f"`stillroom list oils` shows the names; or leave this line out.{did_you_mean(text, known.oils.values())}"
         raise TextError("word-unknown", f"{quoted(text)} is not an oil in the table of constituents.", remedy)
@@ -141,14 +141,14 @@ word_of, member_of, either_of = WordOf, MemberOf, EitherOf
 
 
 def parse_yes_or_no(text: str) -> bool:
-    """Read `yes` or `no`."""
+    """Read `yes` or `no`. Raises TextError."""
     if fold(text) not in ("yes", "no"):
         raise TextError("yes-or-no", f"{quoted(text)} is neither yes nor no.", "Write yes or no.")
     return fold(text) == "yes"
 
 
 def parse_cancelled(text: str) -> str | None:
-    """Read whether a date is cancelled: `yes`, `no`, or yes by its reason."""
+    """Read whether a date is cancelled: `yes`, `no`, or yes by its reason. Raises TextError."""
     if fold(text) in ("true", "false", "on", "off", "y", "n"):
         raise TextError("yes-or-no", f"{quoted(text)} is neither yes nor no.", "Write yes or no, or the reason for which it is cancelled.")
     return {"yes": "", "no": None}.get(fold(text), text)
@@ -211,7 +211,7 @@ def parse_day(text: str) -> date:
 
 
 def parse_currency(text: str) -> str:
-    """Read a currency by its code of three letters."""
+    """Read a currency by its code of three letters. Raises TextError."""
     if not re.fullmatch("[A-Z]{3}", text):
         raise TextError(
             "word-unknown", f"{quoted(text)} is not the code of a currency.", 'Write its three capital letters, for example "USD" or "EUR".'
@@ -220,14 +220,14 @@ def parse_currency(text: str) -> str:
 
 
 def parse_mail_address(text: str) -> str:
-    """Read an address for electronic mail."""
+    """Read an address for electronic mail. Raises TextError."""
     if not is_mail_address(text):
         raise TextError("mail-address-unreadable", f"{quoted(text)} is no mail address.", 'Write it as in "hello@example.org".')
     return text
 
 
 def parse_web_address(text: str) -> str:
-    """Read the address of a web page."""
+    """Read the address of a web page. Raises TextError."""
     if not is_web_address(text):
         raise TextError(
             "web-address-unreadable", f"{quoted(text)} is not a web address.", 'Write it in full, for example "https://example.org".'

@@ -21,7 +21,7 @@ def _zones() -> dict[str, str]:
 
 
 def parse_zone(text: str) -> str:
-    """Read the name of a time zone, a space standing for an underscore too."""
+    """Read the name of a time zone, a space standing for an underscore too. Raises TextError."""
     found = _zones().get(fold(text)) or _zones().get(fold(text.replace(" ", "_")))
     if found is None:
         remedy = f'Write the zone of a place, as the time zone database has it: "America/New_York".{did_you_mean(text, _zones().values())}'
@@ -30,7 +30,7 @@ def parse_zone(text: str) -> str:
 
 
 def parse_country(text: str) -> str:
-    """Read the two letters of a country."""
+    """Read the two letters of a country. Raises TextError."""
     letters = text.upper()
     if not re.fullmatch("[A-Z]{2}", letters) or letters in _NO_COUNTRY:
         wanted = _NO_COUNTRY.get(letters, "its two letters in ISO 3166-1, for example US, CA, GB or IE")

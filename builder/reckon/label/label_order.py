@@ -185,7 +185,7 @@ class Sorted:
 
 
 def sort_names(order: Order, names: Sequence[str]) -> Sorted:
-    """Put names into a proven order, the given one as far as it goes; if there is none, give all pairs that are open.
+    """Put names into a proven order, the given one as far as it goes; where there is none, return all pairs that are open.
 
     An order is proven if of each two neighbours the first may precede the second. There is one unless two names may neither precede the
     other; then they are open in any order.

@@ -36,7 +36,7 @@ T = TypeVar("T")
 
 
 def add(options: argparse.Namespace) -> int:
-    """Add one thing to a studio."""
+    """Add one thing to a studio. Raises CommandError."""
     folder = studio_folder(options.studio)
     if not (folder / "studio.yaml").is_file():
         raise CommandError(f"{folder} is no studio: it has no studio.yaml. `stillroom start FOLDER` begins one")
