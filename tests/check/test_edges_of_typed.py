@@ -94,3 +94,11 @@ def test_what_a_mould_just_holds_does_not_run_over(tmp_path: Path) -> None:
 def test_as_many_are_filled_as_the_home_batch_fills(tmp_path: Path, says: str, *, found: bool) -> None:
     err = check(studio_of("typed-fact-differs", tmp_path, LESSON, ("Fill 12 bottles in all.", says)))[2]
     assert ("goes to the sheets for home" in err) is found
+
+
+# 350 g fill three.
+def test_the_second_bottle_is_the_last_of_two(tmp_path: Path) -> None:
+    studio = studio_of("typed-fact-differs", tmp_path, LESSON, ("Fill 12 bottles in all.", "Fill your second bottle."))
+    about = studio / "classes/one-lotion/class.yaml"
+    about.write_text(about.read_text(encoding="utf-8").replace("at home: [250 g]", "at home: [350 g]"), encoding="utf-8")
+    assert "goes to the sheets for home, and the home batch of 350 g fills 3." in check(studio)[2]
