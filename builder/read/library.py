@@ -9,6 +9,7 @@ from pathlib import Path
 from builder.cache import find, keep, sum_of, with_code
 from builder.model.finding import Finding
 from builder.model.label.language import ENGLISH, Language
+from builder.model.recipe.ingredient import Ingredient
 from builder.model.remembered import remembered
 from builder.model.teaching.lesson import Block
 from builder.read.drawn_on import DrawnOn, Shipped
@@ -104,3 +105,10 @@ def _drawn_on(shipped: Shipped, studio: TextFolder) -> DrawnOn:
     from builder.read.library_files import drawn_on
 
     return drawn_on(shipped, studio)
+
+
+def read_shelf(folder: Path | None, content: Path) -> tuple[Mapping[str, Ingredient], list[Finding]]:
+    """Read every card by the names it answers to; `folder` is a studio whose shelf comes first, or None."""
+    findings: list[Finding] = []
+    studio = TextFolder(folder, findings) if folder else TextFolder(content / "no studio", findings)
+    return read_library(content, studio).library.ingredients, findings

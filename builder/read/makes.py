@@ -1,6 +1,7 @@
 """A shape of what a file says makes a value of the model, and a field that the two have in common is declared once.
 
-It goes over by its name. What of it makes a value is made on the way, a name learns where it is written, and a count becomes its number.
+It goes over by its name. What of it makes a value is made on the way, a name learns where it is written, a count
+becomes its number, and of things by name the model may want a list.
 What the shape works out has the name of the field. Only
 what else becomes something else is said, by a method beside the field (`becomes`). What is not written (None) is left to the model. The
 model's `place` is that of the key under which the whole stands, or of the one that the shape `stands_at`; its `key` or `name`, where the
@@ -11,11 +12,11 @@ So do the shapes of YAML (`shapes/shape.py`) and the rows of tables (`text/table
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator
 from dataclasses import MISSING, Field, dataclass, fields, replace
 from functools import cache, partial
 from types import FunctionType
-from typing import TYPE_CHECKING, Any, ClassVar, Generic, TypeVar, get_args, get_origin
+from typing import TYPE_CHECKING, Any, Generic, TypeVar, get_args, get_origin
 
 from builder.model.dates.studio_class import HomeSize
 from builder.model.finding import Acceptance
@@ -36,13 +37,6 @@ _Take = Callable[[Any, PlacedData], Any]
 
 class Makes(Generic[M]):
     """Says of a shape which value of the model it makes."""
-
-    stands_at: ClassVar[str] = ""
-
-    @classmethod
-    def declared(cls) -> Mapping[str, tuple[str, Any]]:
-        """Return each field with the key under which it stands in the file, and its type."""
-        raise NotImplementedError
 
     def make(self, placed: PlacedData, **others: Any) -> M:
         """Make the value of what stands at a place; `others` stand in place of what is written."""
@@ -96,7 +90,7 @@ class _Plan:
 
 
 @cache
-def _plan(shape: type[Makes[Any]], model: type[DataclassInstance]) -> _Plan:
+def _plan(shape: Any, model: type[DataclassInstance]) -> _Plan:
     said, declared = conversions(shape), shape.declared()
     plain, become, may_be_none = [], dict[str, _Take](), []
     for field in fields(model):
@@ -106,11 +100,12 @@ def _plan(shape: type[Makes[Any]], model: type[DataclassInstance]) -> _Plan:
         if name in said:
             become[name] = said[name]
         elif name in declared and any(map(_changes, _types_in(declared[name][1]))):
-            become[name] = partial(_carried, name, declared[name][0])
+            is_list = get_origin(field.type) is tuple and get_origin(declared[name][1]) is dict
+            become[name] = partial(_carried, name, declared[name][0], is_list)
         elif name in declared or isinstance(getattr(shape, name, None), property):
             plain.append(name)
         elif name in _BY_NAME:
-            become[name] = _BY_NAME[name]
+            become[name] = (lambda _, placed: placed.name) if field.type is Name else _BY_NAME[name]
         if (name in declared or name in said) and _default(field) is not None:
             may_be_none.append(name)
     return _Plan(tuple(plain), become, tuple(may_be_none))
@@ -134,8 +129,9 @@ def _changes(kind: Any) -> bool:
     return kind in (*_PLACED, Count) or (isinstance(kind, type) and issubclass(kind, Makes))
 
 
-def _carried(name: str, key: str, shape: Makes[Any], placed: PlacedData) -> Any:
-    return carried(getattr(shape, name), placed.inside(key))
+def _carried(name: str, key: str, is_list: bool, shape: Makes[Any], placed: PlacedData) -> Any:
+    value = carried(getattr(shape, name), placed.inside(key))
+    return tuple(value.values()) if is_list else value
 
 
 def carried(value: Any, placed: PlacedData) -> Any:
@@ -157,7 +153,7 @@ def _known(value: Any, place: Place) -> Any:
 
 
 def _place(shape: Makes[Any], placed: PlacedData) -> Any:
-    at = shape.stands_at
+    at = getattr(shape, "stands_at", "")
     return placed.place(at) if at and isinstance(placed.data, dict) and at in placed.data else placed.key_place()
 
 

@@ -1,10 +1,5 @@
 """`studio.yaml` becomes the studio's profile.
 
-scale-in-grams-missing: no scale that reads in grams, so nothing can be weighed.
-
-Of a file with faults what is sound counts, and stand-ins take the place of the rest, so that what is wrong in recipes and classes is found
-all the same. Nothing is published meanwhile.
-
 Decided: of a faulty `studio.yaml` what is sound counts; stand-ins take the place of the rest, and a stand-in scale weighs everything.
 Why: findings of recipes are shown in the same run; nothing is published by a stand-in.
 """

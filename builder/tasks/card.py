@@ -5,7 +5,7 @@ from pathlib import Path
 
 from builder.compose.recipe.card_text import card_lines
 from builder.library import CONTENT
-from builder.read.recipe.shelf import read_shelf
+from builder.read.library import read_shelf
 from builder.refusals import no_such
 from builder.tasks.place import studio_around
 from builder.tasks.told import status_of

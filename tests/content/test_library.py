@@ -12,7 +12,7 @@ import yaml
 from builder.library import CONTENT
 from builder.model.recipe.figure import Known
 from builder.model.recipe.ingredient import CountsAs, Ingredient
-from builder.read.recipe.shelf import read_shelf
+from builder.read.library import read_shelf
 from tests.making import sure
 from tests.studios import sound_studio
 

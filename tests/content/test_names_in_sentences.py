@@ -5,7 +5,7 @@ import pickle
 import pytest
 
 from builder.library import CONTENT
-from builder.read.recipe.shelf import read_shelf
+from builder.read.library import read_shelf
 from builder.words.within import spelled, within
 
 CARDS, _ = read_shelf(None, CONTENT)

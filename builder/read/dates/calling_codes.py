@@ -3,12 +3,10 @@
 import re
 
 from builder.model.dates.calling_code import CallingCode
-from builder.model.recipe.figure import Known as HowKnown
-from builder.model.recipe.figure import Source
 from builder.read.makes import Makes
-from builder.read.text.tables import Row, column, looked_up
+from builder.read.text.tables import CitedRow, cited, column, looked_up
 from builder.read.text.text_error import TextError, quoted
-from builder.read.values.values import find_region, find_source, member_of, text_of
+from builder.read.values.values import find_region
 from builder.read.values.zones import parse_country
 
 
@@ -18,7 +16,7 @@ def _figures(cell: str) -> str:
     return cell
 
 
-class CallingCodeRow(Row, Makes[CallingCode]):
+class CallingCodeRow(CitedRow, Makes[CallingCode]):
     """How the numbers of a country are dialled."""
 
     country: str = column(parse_country)
@@ -28,6 +26,4 @@ class CallingCodeRow(Row, Makes[CallingCode]):
     abroad: str = column(_figures)
     shortest: int = column(lambda cell: int(_figures(cell)))
     longest: int = column(lambda cell: int(_figures(cell)))
-    source: Source = looked_up(find_source)
-    at: str = column(text_of)
-    known: HowKnown = column(member_of(HowKnown))
+    source, at, known = cited()

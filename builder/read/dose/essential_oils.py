@@ -9,18 +9,16 @@ from fractions import Fraction
 
 from builder.model.label.labelling import Allergen
 from builder.model.recipe.essential_oil import Constituent, Held, span_of
-from builder.model.recipe.figure import Known as HowKnown
-from builder.model.recipe.figure import Source
 from builder.model.recipe.ingredient import AllergenList, Ingredient
 from builder.model.remembered import remembered
 from builder.read.makes import Makes
-from builder.read.text.tables import Row, column, each, looked_up, or_none, remark, share_in
+from builder.read.text.tables import CitedRow, cited, column, each, or_none, remark, share_in
 from builder.read.text.text_error import TextError
-from builder.read.values.values import find_source, member_of, text_of
+from builder.read.values.values import text_of
 from builder.words.fold import fold
 
 
-class ConstituentRow(Row, Makes[Constituent]):
+class ConstituentRow(CitedRow, Makes[Constituent]):
     """One constituent of one oil, as one work published it."""
 
     oil: str = column(text_of)
@@ -29,9 +27,7 @@ class ConstituentRow(Row, Makes[Constituent]):
     name: str = column(lambda cell: fold(text_of(cell)), "constituent")
     low: Fraction | None = column(or_none(share_in), "low_percent")
     high: Fraction | None = column(or_none(share_in), "high_percent")
-    source: Source = looked_up(find_source)
-    at: str = column(text_of)
-    known: HowKnown = column(member_of(HowKnown))
+    source, at, known = cited()
     note: str = column(str)
 
     def judge(self) -> None:

@@ -15,7 +15,7 @@ from builder.model.recipe.product import Contact
 from builder.read.known import Known
 from builder.read.makes import Makes, becomes
 from builder.read.text.placed_data import PlacedData
-from builder.read.text.tables import Row, column, each, looked_up, or_none, products_in, remark, share_in
+from builder.read.text.tables import CitedRow, Row, cited, column, each, looked_up, or_none, products_in, remark, share_in
 from builder.read.values.numbers import parse_number, parse_positive
 from builder.read.values.values import find_source, member_of, parse_yes_or_no, text_of, word_of
 from builder.words.fold import fold
@@ -40,7 +40,7 @@ def _contact(text: str) -> tuple[Contact, ...]:
     return tuple(Contact) if fold(text) == _ALL else each(member_of(Contact), is_needed=True)(text)
 
 
-class LimitRow(Row, Makes[Limit]):
+class LimitRow(CitedRow, Makes[Limit]):
     """A usage limit."""
 
     ingredient: str = column(text_of)
@@ -60,9 +60,7 @@ class LimitRow(Row, Makes[Limit]):
     ph_high, basis = remark(), remark()
     region: str = looked_up(_find_region)
     weight: LimitWeight = column(member_of(LimitWeight))
-    source: Source = looked_up(find_source)
-    at: str = column(text_of)
-    known: HowKnown = column(member_of(HowKnown))
+    source, at, known = cited()
     note: str = column(str)
     since: int | None = column(or_none(lambda cell: int(parse_positive(cell))), is_needed=False)
 
@@ -105,7 +103,7 @@ class ColourRow(Row, Makes[ColourRule]):
     how_known: str = column(str)
 
 
-class FieldRow(Row, Makes[FieldRule]):
+class FieldRow(CitedRow, Makes[FieldRule]):
     """A colourant of the list of EU law."""
 
     entry: str = remark()
@@ -116,6 +114,4 @@ class FieldRow(Row, Makes[FieldRule]):
     most_on_lips: Fraction | None = column(or_none(share_in), "most_percent_on_lips")
     other_limits: str = remark()
     in_uk: bool = column(parse_yes_or_no, "uk")
-    source: Source = looked_up(find_source)
-    at: str = column(text_of)
-    known: HowKnown = column(member_of(HowKnown))
+    source, at, known = cited()

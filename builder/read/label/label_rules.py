@@ -21,7 +21,21 @@ from builder.model.recipe.quantity import Length
 from builder.read.known import Known
 from builder.read.makes import Makes, becomes
 from builder.read.text.placed_data import PlacedData
-from builder.read.text.tables import Row, column, each, folded_in, looked_up, or_none, products_in, remark, rows_of, share_in, words_in
+from builder.read.text.tables import (
+    CitedRow,
+    Row,
+    cited,
+    column,
+    each,
+    folded_in,
+    looked_up,
+    or_none,
+    products_in,
+    remark,
+    rows_of,
+    share_in,
+    words_in,
+)
 from builder.read.text.text_error import TextError
 from builder.read.text.text_files import TextFolder
 from builder.read.values.amounts import parse_length
@@ -34,7 +48,7 @@ from builder.words.fold import fold
 _SQUARES = {"sq in": "in", "cm2": "cm"}
 
 
-class HeightRow(Row, Makes[HeightRule]):
+class HeightRow(CitedRow, Makes[HeightRule]):
     """A height of type."""
 
     region: str = looked_up(find_region)
@@ -45,9 +59,7 @@ class HeightRow(Row, Makes[HeightRule]):
     unit: str = column(str)
     height: Length = column(parse_length)
     measured_on: MeasuredOn = column(member_of(MeasuredOn))
-    source: Source = looked_up(find_source)
-    at: str = column(text_of)
-    known: HowKnown = column(member_of(HowKnown))
+    source, at, known = cited()
     note: str = remark()
 
     @becomes("over")
@@ -64,7 +76,7 @@ class HeightRow(Row, Makes[HeightRule]):
         return number * millimetres_in(edge) ** 2 if number is not None and edge else number
 
 
-class WarningRow(Row, Makes[WarningRule]):
+class WarningRow(CitedRow, Makes[WarningRule]):
     """A warning of a label."""
 
     regions: tuple[str, ...] = column(words_in)
@@ -77,9 +89,7 @@ class WarningRow(Row, Makes[WarningRule]):
     wording: str = column(text_of)
     unless_said: tuple[str, ...] = column(folded_in)
     because: Because = column(member_of(Because))
-    source: Source = looked_up(find_source)
-    at: str = column(text_of)
-    known: HowKnown = column(member_of(HowKnown))
+    source, at, known = cited()
     note: str = remark()
 
 
@@ -110,14 +120,12 @@ class AllergenRow(Row, Makes[Allergen]):
     known: HowKnown = column(member_of(HowKnown))
 
 
-class CountryRow(Row):
+class CountryRow(CitedRow):
     """A country by its names."""
 
     country: str = column(parse_country)
     called: tuple[str, ...] = column(each(fold, is_needed=True))
-    source: Source = looked_up(find_source)
-    at: str = column(text_of)
-    known: HowKnown = column(member_of(HowKnown))
+    source, at, known = cited()
 
 
 def read_countries(folder: TextFolder, name: str, known: Known) -> Mapping[str, str]:
@@ -128,15 +136,13 @@ def read_countries(folder: TextFolder, name: str, known: Known) -> Mapping[str, 
 ENGLISH = "English and INCI"
 
 
-class LabelNameRow(Row):
+class LabelNameRow(CitedRow):
     """The English of an INCI name."""
 
     inci: str = column(lambda cell: fold(text_of(cell)))
     english: str = column(text_of)
     form: str = column(word_of("plant", "whole"))
-    source: Source = looked_up(find_source)
-    at: str = column(text_of)
-    known: HowKnown = column(member_of(HowKnown))
+    source, at, known = cited()
 
 
 def read_label_names(folder: TextFolder, name: str, known: Known) -> EnglishNames:

@@ -133,10 +133,6 @@ class OwnDocumentShape(Shape, Makes[OwnDocument]):
     copies: Text = maybe("copies", "", "1 for the helper at the door")
     """What the check list of a date says of how many to print."""
 
-    @becomes("name")
-    def _named(self, placed: PlacedData) -> Name:
-        return placed.name
-
 
 class PortraitShape(Shape):
     """A picture of the teacher."""
@@ -245,7 +241,3 @@ class ProfileShape(Shape, Makes[Profile]):
     def _whom_to_call(self, _: PlacedData) -> dict[str, str]:
         said = {"number": self.emergency.number, "poison centre": self.emergency.poison_centre} if self.emergency else {}
         return {whom: text for whom, text in said.items() if text}
-
-    @becomes("documents")
-    def _own_documents(self, placed: PlacedData) -> tuple[OwnDocument, ...]:
-        return tuple(carried(self.documents, placed.inside("documents")).values())

@@ -31,7 +31,7 @@ from builder.model.recipe.recipe import (
     SteamsAway,
     WaterBy,
 )
-from builder.read.makes import Makes, becomes, carried
+from builder.read.makes import Makes, becomes
 from builder.read.shapes.fields import (
     NOT_EMPTY,
     AllergenFamilies,
@@ -509,10 +509,6 @@ class RecipeShape(Shape, Makes[Recipe]):
         lye = placed.inside("lye")
         alkalis = placed.part(lambda: self.lye.alkalis(lye, self.product.usual_alkali) if self.lye else ())
         return self.lye.make(lye, alkalis=alkalis) if self.lye else None
-
-    @becomes("choices")
-    def _choices(self, placed: PlacedData) -> tuple[Choice, ...]:
-        return tuple(carried(self.choices, placed.inside("choices")).values())
 
     @model_validator(mode="after")
     def _says_which_alkali(self) -> Self:

@@ -12,7 +12,7 @@ from builder.model.place import Name
 from builder.model.recipe.quantity import NO_MASS, Count
 from builder.model.recipe.recipe import Fill
 from builder.model.recipe.size import ToFill
-from builder.read.makes import Makes, becomes, carried
+from builder.read.makes import Makes, becomes
 from builder.read.recipe.home_sizes import parse_home_size
 from builder.read.shapes.booking import BookingShape
 from builder.read.shapes.fields import (
@@ -215,10 +215,6 @@ class ClassShape(Shape, Makes[StudioClass]):
     @becomes("assistants")
     def _assistants(self, _: PlacedData) -> int:
         return self.staff.assistants
-
-    @becomes("makes")
-    def _makes(self, placed: PlacedData) -> tuple[Make, ...]:
-        return tuple(carried(self.makes, placed.inside("makes")).values())
 
     @model_validator(mode="after")
     def _has_room(self) -> Self:

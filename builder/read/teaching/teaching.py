@@ -2,6 +2,8 @@
 
 from collections.abc import Mapping
 from dataclasses import replace
+from operator import gt, lt
+from typing import Any
 
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
@@ -41,15 +43,9 @@ def apply_policy(rules: Mapping[str, WatchRule], policy: Mapping[str, OwnNumbers
             continue
         rule = made[key]
         own = _above_the_floor(rule, own, findings)
-        made[key] = replace(
-            rule,
-            youngest=rule.youngest if own.youngest is None else own.youngest,
-            group_of=rule.group_of if own.group_of is None else own.group_of,
-            bands=rule.bands if own.to_one is None else (Band(0, own.to_one),),
-            most=rule.most if own.most is None else own.most,
-            shipped=rule,
-            place=own.place,
-        )
+        said: dict[str, Any] = {name: getattr(own, name) for name in ("youngest", "group_of", "most") if getattr(own, name) is not None}
+        bands = rule.bands if own.to_one is None else (Band(0, own.to_one),)
+        made[key] = replace(rule, **said, bands=bands, shipped=rule, place=own.place)
     return made
 
 
@@ -59,15 +55,11 @@ def _above_the_floor(rule: WatchRule, own: OwnNumbers, findings: list[Finding]) 
     if floor is None:
         return own
     words = []
-    if floor.youngest is not None and own.youngest is not None and own.youngest < floor.youngest:
-        words.append(f"youngest: {floor.youngest}")
-        own = replace(own, youngest=floor.youngest)
-    if floor.to_one is not None and own.to_one is not None and own.to_one > floor.to_one:
-        words.append(f"students to a supervisor: {floor.to_one}")
-        own = replace(own, to_one=floor.to_one)
-    if floor.most is not None and own.most is not None and own.most > floor.most:
-        words.append(f"most students: {floor.most}")
-        own = replace(own, most=floor.most)
+    for name, key, is_laxer in (("youngest", "youngest", lt), ("to_one", "students to a supervisor", gt), ("most", "most students", gt)):
+        least, asked = getattr(floor, name), getattr(own, name)
+        if least is not None and asked is not None and is_laxer(asked, least):
+            words.append(f"{key}: {least}")
+            own = replace(own, **{name: least})
     if words:
         wrong = (
             f'Your own numbers of the rule "{rule.key}" let people who are too young, or more of them than adults can watch, work with '

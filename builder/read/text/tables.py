@@ -13,13 +13,15 @@ from typing import Any, ClassVar, Generic, TypeVar, get_type_hints
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
+from builder.model.recipe.figure import Known as HowKnown
+from builder.model.recipe.figure import Source
 from builder.read.known import Known
 from builder.read.makes import Makes
 from builder.read.text.placed_data import Mark, Path, PlacedData
 from builder.read.text.text_error import TextError, quoted
 from builder.read.text.text_files import TextFolder
 from builder.read.values.numbers import parse_number
-from builder.read.values.values import find_product, text_of
+from builder.read.values.values import find_product, find_source, member_of, text_of
 from builder.words.fold import fold
 
 FINDS = (FindingKind("limit-row-wrong", STOP, "A row of a table cannot be read, so that its limit would not hold."),)
@@ -87,6 +89,14 @@ class Row:
         """Raise TextError where cells do not go together."""
 
 
+class CitedRow(Row):
+    """A row that says where it was read, and how it is known: `source, at, known = cited()` where these columns stand."""
+
+    source: Source
+    at: str
+    known: HowKnown
+
+
 def column(read: Callable[[str], T], name: str = "", *, is_needed: bool = True) -> Any:
     """Declare a column by the function that reads the text of a cell, which may be empty."""
     return Column(lambda text, _: read(text), name, is_needed)
@@ -100,6 +110,11 @@ def looked_up(find: Callable[[str, Any], T], name: str = "") -> Any:
 def remark() -> Any:
     """Declare a column that nothing is made of."""
     return Column(lambda *_: "", "", is_remark=True)
+
+
+def cited() -> tuple[Any, Any, Any]:
+    """Declare the columns for the work, the place in it, and how that is known."""
+    return looked_up(find_source), column(text_of), column(member_of(HowKnown))
 
 
 def each(read: Callable[[str], T], *, is_needed: bool = False) -> Callable[[str], tuple[T, ...]]:
