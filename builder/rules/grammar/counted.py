@@ -7,14 +7,13 @@ done to. Why: one order too few is a shorter report, one too many is a false ala
 import re
 from collections.abc import Iterator
 
-from builder.rules.grammar.orders import ADVERB, PEOPLE
+from builder.rules.grammar.orders import ADVERB, DETERMINERS, PEOPLE
 from builder.rules.grammar.verbs import NOUN_TOO, VERBS, verbs_that
 
 _NOUN_TOO = frozenset(verbs_that(NOUN_TOO))
 _NOTHING_DONE = frozenset({"avoid", "do", "enjoy", "ensure", "remember", "see"})
 _TO_SOMETHING = re.compile(
-    r"\s+(?:(?:in|on|off|up|down|out|aside|away|over)\s+)?(?:the|an?|it|them|each|every|your|its|their|his|her|one|two|three|all|both|this|"
-    r"that|these|those|some|more|half|\d)\b",
+    rf"\s+(?:(?:in|on|off|up|down|out|aside|away|over)\s+)?(?:{DETERMINERS}|it|them|his|her|one|two|three|both|more|half|\d)\b",
     re.IGNORECASE,
 )
 _ORDER = re.compile(

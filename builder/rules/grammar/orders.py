@@ -5,6 +5,8 @@ from functools import lru_cache
 
 from builder.rules.grammar.verbs import VERBS
 
+# What stands before a noun.
+DETERMINERS = "the|an?|some|all|your|their|its|this|that|these|those|each|every"
 # Each word in one way and at most eight of them: what nobody writes takes no longer to read.
 ADVERB = (
     r"(?:(?:then|now|next|first|second|third|and|or|also|just|please|always|once|again|well|so|instead|afterwards?|later|meanwhile|"

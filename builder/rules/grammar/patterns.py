@@ -12,12 +12,13 @@ from collections.abc import Iterator, Mapping
 from functools import cache
 
 from builder.model.teaching.word_pattern import Stems, WordPattern, stems_of
+from builder.rules.grammar.orders import DETERMINERS
 from builder.rules.grammar.passive import PARTICIPLES
 from builder.words.fold import in_small_letters
 from builder.words.spelling import american, british
 
 GAP = 6
-_BETWEEN = r"""(?:[\s,()"'“”‘’/]+(?:(?:the|a|an|some|all|of|any|your|our|their|its|this|that|these|those|each|every)\b[\s]+){0,3})"""
+_BETWEEN = rf"""(?:[\s,()"'“”‘’/]+(?:(?:{DETERMINERS}|of|any|our)\b[\s]+){{0,3}})"""
 _GAP = r"""(?:[\s,()"'“”‘’/-]+[\w°%.’'-]+)"""
 _NO_COMPOUND = (
     r"(?![\s-]+(?:water|solution|liquor|jug|pot|cup|bottle|bucket|pan|pitcher|beaker|container|tub|station|table|bench|mix|mixture|page|sheet|spoon"
