@@ -5,7 +5,7 @@ from functools import cache
 from builder.library import CONTENT
 from builder.model.finding import Finding
 from builder.model.label.region import Region
-from builder.read.known import Known
+from builder.read.known import NamesKnown
 from builder.read.shapes.library import RegionShape, SourceShape
 from builder.read.text.text_files import TextFolder
 from builder.read.yaml.fit import each_made
@@ -18,7 +18,7 @@ def regions() -> dict[str, Region]:
     """Read `content/regions.yaml` with the sources that it cites."""
     findings: list[Finding] = []
     content = TextFolder(CONTENT, findings, "content/")
-    known = Known(each_made(SourceShape, sure(read_yaml_file(content, "sources.yaml")), findings))
+    known = NamesKnown(each_made(SourceShape, sure(read_yaml_file(content, "sources.yaml")), findings))
     read = each_made(RegionShape, sure(read_yaml_file(content, "regions.yaml")), findings, known)
     assert not findings
     return read

@@ -14,7 +14,7 @@ from builder.model.recipe.ingredient import Ingredient
 from builder.model.roster.allergy import AllergyWords
 from builder.model.teaching.caution import CautionText
 from builder.model.teaching.lesson import Block
-from builder.read.known import Known
+from builder.read.known import NamesKnown
 
 
 @dataclass(frozen=True)
@@ -28,7 +28,7 @@ class DrawnOn:
     library: Library
     passages: Mapping[str, tuple[Block, ...]]
     written: Mapping[str, str]
-    known: Known
+    known: NamesKnown
     cards_in_part: tuple[Ingredient, ...] = ()
 
 
@@ -58,7 +58,7 @@ class Shelf:
 class Shipped:
     """All that ships, with what is wrong in it. `known` is what its texts may name."""
 
-    known: Known
+    known: NamesKnown
     rulebook: Rulebook
     shelf: Shelf
     findings: tuple[Finding, ...]

@@ -8,7 +8,7 @@ from builder.model.recipe.product import Product
 
 
 @dataclass(frozen=True)
-class Known:
+class NamesKnown:
     """What a text may name: the sources and the kinds of product that have been read before it, and the sources that cannot be read.
 
     `allergens` are the folded names of the substances in the table of fragrance allergens, `languages` those of labels beside English.
@@ -27,4 +27,4 @@ class Known:
     kinds_meant: Mapping[str, str] = field(default_factory=dict)
 
 
-NOTHING_KNOWN = Known()
+NOTHING_KNOWN = NamesKnown()

@@ -13,7 +13,7 @@ from builder.model.recipe.ingredient import Ingredient
 from builder.model.remembered import remembered
 from builder.model.teaching.lesson import Block
 from builder.read.drawn_on import DrawnOn, Shipped
-from builder.read.known import Known
+from builder.read.known import NamesKnown
 from builder.read.read_once import read_once
 from builder.read.text.text_files import TextFolder
 from builder.sums import sum_of_files
@@ -70,7 +70,7 @@ def passages_in(language: Language, drawn_on: DrawnOn, findings: list[Finding]) 
 
 
 @read_once(4)
-def _said_in(findings: list[Finding], language: Language, passages: Passages, written: Mapping[str, str], known: Known) -> Passages:
+def _said_in(findings: list[Finding], language: Language, passages: Passages, written: Mapping[str, str], known: NamesKnown) -> Passages:
     from builder.read.teaching.passages import said_in
 
     said = {key: said_in(language, passages[key], text, f"content/passages/{key}.md", known, findings) for key, text in written.items()}

@@ -20,7 +20,7 @@ from builder.read.dates.calling_codes import CallingCodeRow
 from builder.read.dose.essential_oils import ConstituentRow, with_constituents
 from builder.read.dose.limits import ColourRow, FieldRow, LimitRow
 from builder.read.drawn_on import DrawnOn, Shelf, Shipped, fields_of
-from builder.read.known import NOTHING_KNOWN, Known
+from builder.read.known import NOTHING_KNOWN, NamesKnown
 from builder.read.label.label_rules import AllergenRow, HeightRow, WarningRow, read_countries, read_label_names, with_english
 from builder.read.label.languages import over, read_languages
 from builder.read.makes import Makes
@@ -56,7 +56,7 @@ def read_shipped(folder: Path) -> Shipped:
     content = TextFolder(folder, findings, "content/")
     unread_sources: set[str] = set()
     sources = _made(content, "sources.yaml", SourceShape, unread=unread_sources)
-    cited = Known(sources, {}, frozenset(unread_sources))
+    cited = NamesKnown(sources, {}, frozenset(unread_sources))
     regions = _made(content, "regions.yaml", RegionShape, cited)
     cited = replace(cited, regions=tuple(regions))
     products = _made(content, "products.yaml", ProductShape, cited)
@@ -96,7 +96,11 @@ def read_shipped(folder: Path) -> Shipped:
 
 
 def _read_shelf(
-    folder: TextFolder, at: str, known: Known, constants: Mapping[str, Figure], shipped: Mapping[str, CautionText] = MappingProxyType({})
+    folder: TextFolder,
+    at: str,
+    known: NamesKnown,
+    constants: Mapping[str, Figure],
+    shipped: Mapping[str, CautionText] = MappingProxyType({}),
 ) -> Shelf:
     """Read what both the library and a studio's shelf may hold; `at` is where in the folder it lies, `shipped` the cautions that ship."""
     findings = folder.findings
@@ -128,7 +132,7 @@ def _read_shelf(
 
 
 def _made(
-    folder: TextFolder, name: str, shape: type[Makes[T]], known: Known = NOTHING_KNOWN, unread: set[str] | None = None
+    folder: TextFolder, name: str, shape: type[Makes[T]], known: NamesKnown = NOTHING_KNOWN, unread: set[str] | None = None
 ) -> dict[str, T]:
     """Read a file of many things by their names, which a shape makes."""
     return _one(folder, name, lambda placed, findings: each_made(shape, placed, findings, known), unread=unread)

@@ -14,7 +14,7 @@ from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
 from builder.model.studio import Profile, Scale
-from builder.read.known import Known
+from builder.read.known import NamesKnown
 from builder.read.shapes.profile import ProfileShape, ScaleShape
 from builder.read.text.placed_data import Mark, PlacedData
 from builder.read.yaml.fit import fit
@@ -37,7 +37,7 @@ _UNSAID: dict[str, Any] = {"name": "", "address": (), "contact": {}, "region": "
 NO_FILE = PlacedData("studio.yaml", {}, {(): Mark(Place("studio.yaml"), Place("studio.yaml"))})
 
 
-def read_profile(placed: PlacedData | None, known: Known, findings: list[Finding]) -> Profile:
+def read_profile(placed: PlacedData | None, known: NamesKnown, findings: list[Finding]) -> Profile:
     """Read the profile; None stands for a file of which nothing can be read. Without any known region, one stands in."""
     known = known if known.regions else replace(known, regions=("-",))
     shape = fit(ProfileShape, placed, findings, known=known) if placed else None
@@ -49,7 +49,7 @@ def read_profile(placed: PlacedData | None, known: Known, findings: list[Finding
     return replace(profile, scales=scales, home_scales=at_home)
 
 
-def _what_is_sound(data: object, known: Known) -> tuple[ProfileShape, frozenset[str]]:
+def _what_is_sound(data: object, known: NamesKnown) -> tuple[ProfileShape, frozenset[str]]:
     """Fit what is sound in the data, with stand-ins for what is not; give the keys of those too. A faulty scale alone is left out."""
     sound: dict[str, Any] = deepcopy(data) if isinstance(data, dict) else {}
     stand_ins = STAND_INS | {"region": known.regions[0]}

@@ -32,7 +32,7 @@ from builder.model.supplies.supply import Supply
 from builder.model.teaching.lesson import Block, Page
 from builder.model.teaching.supervision import WatchRule
 from builder.read.drawn_on import DrawnOn, fields_of
-from builder.read.known import NOTHING_KNOWN, Known
+from builder.read.known import NOTHING_KNOWN, NamesKnown
 from builder.read.label.languages import spelled_in, spoken
 from builder.read.layout_files import unread_layouts
 from builder.read.library import passages_in, read_library
@@ -118,7 +118,7 @@ def _no_studio(studio: TextFolder, content: Path) -> Studio:
 
 
 @read_once(8)
-def _profile(findings: list[Finding], text: str | None, known: Known) -> Profile:
+def _profile(findings: list[Finding], text: str | None, known: NamesKnown) -> Profile:
     from builder.read.profiles import read_profile
     from builder.read.yaml.placed_yaml import read_yaml
 
@@ -158,12 +158,14 @@ def _text_if_there(studio: TextFolder, file: str) -> str | None:
 
 
 @remembered(8)
-def _translated_from(written_in: str, known: Known) -> Known:
+def _translated_from(written_in: str, known: NamesKnown) -> NamesKnown:
     """Return the names that a recipe may use, where it may be translated into every language but that in which it is written."""
     return known if written_in == OWN else replace(known, languages=tuple(name for name in (OWN, *known.languages) if name != written_in))
 
 
-def _recipes(studio: TextFolder, files: tuple[str, ...], known: Known, written_in: str) -> tuple[dict[str, Recipe], tuple[Recipe, ...]]:
+def _recipes(
+    studio: TextFolder, files: tuple[str, ...], known: NamesKnown, written_in: str
+) -> tuple[dict[str, Recipe], tuple[Recipe, ...]]:
     """Return the recipes by their keys, and beside them those of which not all can be read."""
     texts = ((name, studio.text(name)) for name in files)
     return _apart(_recipe(studio.findings, text, name, known, written_in) for name, text in texts if text is not None)
@@ -176,7 +178,7 @@ def _apart(read: Iterable[tuple[T | None, bool]]) -> tuple[dict[str, T], tuple[T
 
 
 @read_once(256)
-def _recipe(findings: list[Finding], text: str, file: str, known: Known, written_in: str) -> tuple[Recipe | None, bool]:
+def _recipe(findings: list[Finding], text: str, file: str, known: NamesKnown, written_in: str) -> tuple[Recipe | None, bool]:
     from builder.read.shapes.recipe import RecipeShape
     from builder.read.yaml.in_part import made_in_part
     from builder.read.yaml.placed_yaml import read_yaml

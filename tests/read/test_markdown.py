@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from builder.model.finding import Finding
 from builder.model.teaching.lesson import CautionHere, Lesson, LinkHole, Mention, PictureHole, Piece, Prose, Steps, Where, Who
-from builder.read.known import Known
+from builder.read.known import NamesKnown
 from builder.read.teaching.blocks import TextBlock, read_blocks
 from builder.read.teaching.lessons import read_lesson
 from builder.read.teaching.pages import read_page
@@ -252,7 +252,7 @@ def test_a_page_has_headings_of_its_own() -> None:
 def test_a_passage_counts_its_lines_below_its_head() -> None:
     findings: list[Finding] = []
     text = "---\nname: Tare\nreviewed: 2026-11-25\nsource: nobody\n---\nSet to {zero.\n\n## Title\n\n{passage: other}\n"
-    assert len(read_passage(text, "content/passages/tare.md", Known(), findings)) == 1
+    assert len(read_passage(text, "content/passages/tare.md", NamesKnown(), findings)) == 1
     assert [(finding.name, finding.place.line) for finding in findings] == [
         ("source-unknown", 4), ("brace-unclosed", 6), ("heading-out-of-place", 8), ("brace-out-of-place", 10),
     ]  # fmt: skip

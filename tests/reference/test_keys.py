@@ -15,7 +15,7 @@ from pytest import ParameterSet
 from builder.library import CONTENT
 from builder.model.finding import Finding
 from builder.model.recipe.figure import Source, SourceKind
-from builder.read.known import Known
+from builder.read.known import NamesKnown
 from builder.read.library import read_library
 from builder.read.shapes import shape as shapes
 from builder.read.shapes.shape import Shape
@@ -118,7 +118,7 @@ def examples() -> Iterator[ParameterSet]:
 
 
 @pytest.fixture(scope="module")
-def known() -> Known:
+def known() -> NamesKnown:
     findings: list[Finding] = []
     read = read_library(CONTENT, TextFolder(FINDINGS / "_sound", findings)).known
     assert findings == []
@@ -130,7 +130,7 @@ def known() -> Known:
 def test_an_example_may_stand_where_it_is_shown(
     shape: type[Shape],
     name: str,
-    known: Known,
+    known: NamesKnown,
 ) -> None:
     field = shape.model_fields[name]
     written = yaml.load(f"key: {sure(field.examples)[0]}", Loader=yaml.BaseLoader)["key"]

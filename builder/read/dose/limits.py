@@ -8,11 +8,10 @@ from builder.model.dose.limit import ColourRule, Field, FieldRule, Limit, LimitR
 from builder.model.hazard import Hazard
 from builder.model.label.region import ANY_REGIONS
 from builder.model.recipe.body_part import BodyPart
-from builder.model.recipe.figure import Known as HowKnown
-from builder.model.recipe.figure import Source
+from builder.model.recipe.figure import Known, Source
 from builder.model.recipe.ingredient import blend_of
 from builder.model.recipe.product import Contact
-from builder.read.known import Known
+from builder.read.known import NamesKnown
 from builder.read.makes import Makes, becomes
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.tables import CitedRow, Row, cited, column, each, looked_up, or_none, products_in, remark, share_in
@@ -28,7 +27,7 @@ def _blend(name: str) -> str:
     return blend_of(tuple(fold(part) for part in name.split(" + ")))
 
 
-def _find_region(name: str, known: Known) -> str:
+def _find_region(name: str, known: NamesKnown) -> str:
     return word_of(*known.regions, ANY_REGIONS)(name)
 
 
@@ -99,7 +98,7 @@ class ColourRow(Row, Makes[ColourRule]):
     most: Fraction | None = column(or_none(share_in), "most_percent")
     most_on_lips: Fraction | None = column(or_none(share_in), "most_percent_on_lips")
     source: Source = looked_up(find_source)
-    known: HowKnown = column(member_of(HowKnown))
+    known: Known = column(member_of(Known))
     how_known: str = column(str)
 
 

@@ -14,11 +14,10 @@ from builder.model.label.labelling import Allergen
 from builder.model.label.region import EnglishNames, Region
 from builder.model.label.type_height import HeightBy, HeightRule, LabelStatement
 from builder.model.label.typeface import MeasuredOn
-from builder.model.recipe.figure import Known as HowKnown
-from builder.model.recipe.figure import Source
+from builder.model.recipe.figure import Known, Source
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.quantity import Length
-from builder.read.known import Known
+from builder.read.known import NamesKnown
 from builder.read.makes import Makes, becomes
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.tables import (
@@ -117,7 +116,7 @@ class AllergenRow(Row, Makes[Allergen]):
     oils: tuple[str, ...] = column(folded_in)
     is_active: bool = column(parse_yes_or_no, "active")
     source: Source = looked_up(find_source)
-    known: HowKnown = column(member_of(HowKnown))
+    known: Known = column(member_of(Known))
 
 
 class CountryRow(CitedRow):
@@ -128,7 +127,7 @@ class CountryRow(CitedRow):
     source, at, known = cited()
 
 
-def read_countries(folder: TextFolder, name: str, known: Known) -> Mapping[str, str]:
+def read_countries(folder: TextFolder, name: str, known: NamesKnown) -> Mapping[str, str]:
     """Read the table of countries."""
     return {called: row.country for row, _ in rows_of(CountryRow, folder, name, known) for called in row.called}
 
@@ -145,7 +144,7 @@ class LabelNameRow(CitedRow):
     source, at, known = cited()
 
 
-def read_label_names(folder: TextFolder, name: str, known: Known) -> EnglishNames:
+def read_label_names(folder: TextFolder, name: str, known: NamesKnown) -> EnglishNames:
     """Read the table; every row needs a source."""
     rows = [row for row, _ in rows_of(LabelNameRow, folder, name, known)]
     plants, whole = ({row.inci: row.english for row in rows if row.form == form} for form in ("plant", "whole"))

@@ -8,7 +8,7 @@ from builder.model.finding_kind import STOP, FindingKind
 from builder.model.recipe.figure import Figure, Figures
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.unread import as_far_as_read
-from builder.read.known import Known
+from builder.read.known import NamesKnown
 from builder.read.shapes.card import CardShape
 from builder.read.shapes.figure import RELATIVE_DENSITY
 from builder.read.text.placed_data import PlacedData
@@ -20,7 +20,7 @@ FINDS = (FindingKind("name-taken-twice", STOP, "Two cards answer to the same nam
 
 
 def read_ingredient(
-    placed: PlacedData, known: Known, constants: Mapping[str, Figure], findings: list[Finding]
+    placed: PlacedData, known: NamesKnown, constants: Mapping[str, Figure], findings: list[Finding]
 ) -> tuple[Ingredient | None, bool]:
     """Read one card, and tell whether all of it can be read; None where nothing of it can."""
     card, is_whole = made_in_part(CardShape, placed, findings, known)

@@ -14,14 +14,14 @@ from builder.model.finding import Finding
 from builder.model.place import Place
 from builder.model.recipe.figure import Figure
 from builder.model.recipe.product import Contact, DeclaredBy, Product
-from builder.read.known import Known
+from builder.read.known import NamesKnown
 from builder.read.shapes.library import NamedPhShape, OwnProductShape
 from builder.read.text.placed_data import PlacedData
 from builder.read.yaml.fit import fit_each
 from builder.words.fold import fold
 
 
-def read_own_products(placed: PlacedData, known: Known, findings: list[Finding]) -> dict[str, Product]:
+def read_own_products(placed: PlacedData, known: NamesKnown, findings: list[Finding]) -> dict[str, Product]:
     """Read a studio's own kinds, keyed by their names; each says which kinds of the library it is like.
 
     What stands in place of one that cannot be read keeps its recipes from being faulted for it; the finding holds everything back.
@@ -31,7 +31,7 @@ def read_own_products(placed: PlacedData, known: Known, findings: list[Finding])
     return {**made, **{name: _stand_in(name, placed.inside(name).data, placed.key_place(name)) for name in unread}}
 
 
-def read_usual_ph(placed: PlacedData, known: Known, findings: list[Finding]) -> dict[str, Figure]:
+def read_usual_ph(placed: PlacedData, known: NamesKnown, findings: list[Finding]) -> dict[str, Figure]:
     """Read the pH of products that are no kind of the library, keyed by their folded names."""
     return {fold(name): shape.make(entry) for shape, entry in fit_each(NamedPhShape, placed, findings, known) for name in shape.names}
 
@@ -51,11 +51,11 @@ def _stand_in(name: str, data: object, place: Place) -> Product:
     return Product(name, name, where, made_with_lye, DeclaredBy.WEIGHT, place=place)
 
 
-def _with_ph(product: Product, shape: OwnProductShape, known: Known) -> Product:
+def _with_ph(product: Product, shape: OwnProductShape, known: NamesKnown) -> Product:
     return product if product.usual_ph else replace(product, usual_ph=_ph_by_name(product.name, known) or _ph_of_its_like(shape))
 
 
-def _ph_by_name(name: str, known: Known) -> Figure | None:
+def _ph_by_name(name: str, known: NamesKnown) -> Figure | None:
     """Return the usual pH of products whose name stands in a name as whole words, the longest first."""
     words = f" {fold(name)} "
     met = [one for one in known.usual_ph if f" {one} " in words]

@@ -12,7 +12,7 @@ from typing import cast
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.teaching.caution import CautionText
-from builder.read.known import Known
+from builder.read.known import NamesKnown
 from builder.read.shapes.library import CautionShape
 from builder.read.text.placed_data import Data, PlacedData
 from builder.read.yaml.fit import made
@@ -26,7 +26,7 @@ FINDS = (
 )
 
 
-def read_caution(placed: PlacedData, known: Known, findings: list[Finding], shipped: Mapping[str, CautionText]) -> CautionText | None:
+def read_caution(placed: PlacedData, known: NamesKnown, findings: list[Finding], shipped: Mapping[str, CautionText]) -> CautionText | None:
     """Read one caution; `shipped` are those that it may be in place of, by the names of their files."""
     key = PurePosixPath(placed.file).stem
     ours = shipped.get(key)

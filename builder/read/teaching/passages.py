@@ -9,7 +9,7 @@ from builder.model.finding import Finding, stop
 from builder.model.label.language import Language
 from builder.model.place import Place
 from builder.model.teaching.lesson import Block, Prose, Steps
-from builder.read.known import Known
+from builder.read.known import NamesKnown
 from builder.read.shapes.library import PassageHeadShape
 from builder.read.teaching.blocks import Heading, PassageHere, read_blocks
 from builder.read.yaml.fit import fit
@@ -22,7 +22,7 @@ Passages = Mapping[str, tuple[Block, ...]]
 _LINE = re.compile(r"(\s*(?:(?:\d+\.|[-*])\s+)?)(.*?)(\s*(?:\{[^{}]*\})?)")
 
 
-def read_passage(text: str, file: str, known: Known, findings: list[Finding]) -> tuple[Block, ...]:
+def read_passage(text: str, file: str, known: NamesKnown, findings: list[Finding]) -> tuple[Block, ...]:
     """Read one passage."""
     head = _HEAD.match(text)
     if head:
@@ -50,7 +50,7 @@ def messages_of(passage: str) -> Iterator[str]:
 
 
 def said_in(
-    language: Language, english: tuple[Block, ...], passage: str, file: str, known: Known, findings: list[Finding]
+    language: Language, english: tuple[Block, ...], passage: str, file: str, known: NamesKnown, findings: list[Finding]
 ) -> tuple[Block, ...]:
     """Return a passage that ships in another language: it shows that, and is judged by its English, whose words alone the rules know."""
     said = "\n".join(sign + (language.text(line) if line else "") + drawing for sign, line, drawing in _lines(passage))

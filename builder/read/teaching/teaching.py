@@ -9,7 +9,7 @@ from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.teaching.supervision import Band, OwnNumbers, WatchRule
 from builder.model.teaching.teaching import FormatAdvice
-from builder.read.known import Known
+from builder.read.known import NamesKnown
 from builder.read.shapes.teaching import FormatAdviceShape
 from builder.read.text.placed_data import PlacedData
 from builder.read.yaml.fit import fit_each
@@ -24,7 +24,7 @@ FINDS = (
 )
 
 
-def read_format_advice(placed: PlacedData, known: Known, findings: list[Finding]) -> dict[str, FormatAdvice]:
+def read_format_advice(placed: PlacedData, known: NamesKnown, findings: list[Finding]) -> dict[str, FormatAdvice]:
     """Read the advice of one file."""
     entries = fit_each(FormatAdviceShape, placed, findings, known)
     return {entry.key: shape.make(entry, **dict(shape.when)) for shape, entry in entries}

@@ -6,7 +6,7 @@ from builder.model.teaching.flame_words import SpokenOf
 from builder.model.teaching.lye_words import HandledWords
 from builder.model.teaching.unsafe_step import UnsafeStep
 from builder.model.teaching.word_pattern import WordPattern
-from builder.read.known import Known
+from builder.read.known import NamesKnown
 from builder.read.shapes.prose_tables import ClaimShape, FlameWordsShape, LyeWordsShape, UnsafeStepShape
 from builder.read.shapes.shape import Shape
 from builder.read.text.placed_data import PlacedData
@@ -23,7 +23,7 @@ def read_word_groups(placed: PlacedData) -> dict[str, tuple[str, ...]]:
     return {fold(name): tuple(map(str, words)) for name, words in rows.items() if isinstance(words, list)}
 
 
-def read_unsafe_steps(placed: PlacedData, groups: Groups, known: Known, findings: list[Finding]) -> dict[str, UnsafeStep]:
+def read_unsafe_steps(placed: PlacedData, groups: Groups, known: NamesKnown, findings: list[Finding]) -> dict[str, UnsafeStep]:
     """Read the dangers of one file; raise PatternError where a pattern names a group that is not there."""
     return {
         entry.key: shape.make(entry, **_patterns(shape, groups, "says", "in_tools", "near", "part_lacks", "unless"))
@@ -31,7 +31,7 @@ def read_unsafe_steps(placed: PlacedData, groups: Groups, known: Known, findings
     }
 
 
-def read_lye_words(placed: PlacedData, groups: Groups, known: Known, findings: list[Finding]) -> dict[str, HandledWords]:
+def read_lye_words(placed: PlacedData, groups: Groups, known: NamesKnown, findings: list[Finding]) -> dict[str, HandledWords]:
     """Read the words of one file by the hazard that they speak of; raise PatternError where a pattern names an unknown group."""
     return {
         entry.key: HandledWords(**_patterns(shape, groups, "in_titles", "says", "unless"))
@@ -39,7 +39,7 @@ def read_lye_words(placed: PlacedData, groups: Groups, known: Known, findings: l
     }
 
 
-def read_flame_words(placed: PlacedData, groups: Groups, known: Known, findings: list[Finding]) -> dict[str, SpokenOf]:
+def read_flame_words(placed: PlacedData, groups: Groups, known: NamesKnown, findings: list[Finding]) -> dict[str, SpokenOf]:
     """Read the words for fire in the room of one file; raise PatternError where a pattern names an unknown group."""
     return {
         entry.key: SpokenOf(**_patterns(shape, groups, "says", "unless"))
@@ -47,7 +47,7 @@ def read_flame_words(placed: PlacedData, groups: Groups, known: Known, findings:
     }
 
 
-def read_claims(placed: PlacedData, groups: Groups, known: Known, findings: list[Finding]) -> ClaimRules:
+def read_claims(placed: PlacedData, groups: Groups, known: NamesKnown, findings: list[Finding]) -> ClaimRules:
     """Read the claims of one file; raise PatternError where a pattern names a group that is not there."""
     claims = tuple(
         shape.make(entry, **_patterns(shape, groups, "says", "near", "unless"))

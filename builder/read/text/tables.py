@@ -13,9 +13,8 @@ from typing import Any, ClassVar, Generic, TypeVar, get_type_hints
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.place import Place
-from builder.model.recipe.figure import Known as HowKnown
-from builder.model.recipe.figure import Source
-from builder.read.known import Known
+from builder.model.recipe.figure import Known, Source
+from builder.read.known import NamesKnown
 from builder.read.makes import Makes
 from builder.read.text.placed_data import Mark, Path, PlacedData
 from builder.read.text.text_error import TextError, quoted
@@ -94,7 +93,7 @@ class CitedRow(Row):
 
     source: Source
     at: str
-    known: HowKnown
+    known: Known
 
 
 def column(read: Callable[[str], T], name: str = "", *, is_needed: bool = True) -> Any:
@@ -114,7 +113,7 @@ def remark() -> Any:
 
 def cited() -> tuple[Any, Any, Any]:
     """Declare the columns for the work, the place in it, and how that is known."""
-    return looked_up(find_source), column(text_of), column(member_of(HowKnown))
+    return looked_up(find_source), column(text_of), column(member_of(Known))
 
 
 def each(read: Callable[[str], T], *, is_needed: bool = False) -> Callable[[str], tuple[T, ...]]:
@@ -131,7 +130,7 @@ words_in = each(str)
 folded_in = each(fold)
 
 
-def products_in(cell: str, known: Known) -> tuple[str, ...]:
+def products_in(cell: str, known: NamesKnown) -> tuple[str, ...]:
     """Return the kinds of product that a cell names."""
     return tuple(find_product(word, known).name for word in words_in(cell))
 
@@ -144,13 +143,13 @@ def share_in(cell: str) -> Fraction:
     return percent / 100
 
 
-def read_table(shape: type[Makes[M]], folder: TextFolder, name: str, known: Known) -> tuple[M, ...]:
+def read_table(shape: type[Makes[M]], folder: TextFolder, name: str, known: NamesKnown) -> tuple[M, ...]:
     """Return what the rows of a table make."""
     rows: Any = rows_of(shape, folder, name, known)
     return tuple(row.make(placed) for row, placed in rows)
 
 
-def rows_of(shape: type[R], folder: TextFolder, name: str, known: Known) -> Iterator[tuple[R, PlacedData]]:
+def rows_of(shape: type[R], folder: TextFolder, name: str, known: NamesKnown) -> Iterator[tuple[R, PlacedData]]:
     """Read a table row by row, each with what stands in it."""
     text = folder.text(name) if folder.has(name) else None
     lines = enumerate((text or "").split("\n"), start=1)

@@ -13,7 +13,7 @@ from builder.model.library import ANY
 from builder.model.recipe.figure import Source, SourceKind
 from builder.model.recipe.product import Product
 from builder.model.remembered import remembered
-from builder.read.known import Known
+from builder.read.known import NamesKnown
 from builder.read.text.text_error import TextError, quoted
 from builder.rules.durability import durability_in
 from builder.words.fold import fold
@@ -51,7 +51,7 @@ def text_of(given: object) -> str:
     return given.strip()
 
 
-def find_source(key: str, known: Known) -> Source:
+def find_source(key: str, known: NamesKnown) -> Source:
     """Return the source that a text names. Raises TextError."""
     if known.unread_sources & {fold(key), ANY}:
         return Source(key, key, SourceKind.UNREAD)
@@ -61,7 +61,7 @@ def find_source(key: str, known: Known) -> Source:
     return known.sources[key]
 
 
-def find_product(text: str, known: Known) -> Product:
+def find_product(text: str, known: NamesKnown) -> Product:
     """Return the kind of product that a text names, without regard to case. Raises TextError."""
     by_key = _products_by_key(known)
     product = by_key.get(fold(text)) or by_key.get(fold(known.kinds_meant.get(fold(text), "")))
@@ -74,21 +74,21 @@ def find_product(text: str, known: Known) -> Product:
 
 
 @remembered(8)
-def _products_by_key(known: Known) -> Mapping[str, Product]:
+def _products_by_key(known: NamesKnown) -> Mapping[str, Product]:
     return {fold(name): kind for name, kind in known.products.items()}
 
 
-def find_region(text: str, known: Known) -> str:
+def find_region(text: str, known: NamesKnown) -> str:
     """Return the name of a region as `regions.yaml` has it, without regard to case."""
     return word_of(*known.regions)(text)
 
 
-def find_language(text: str, known: Known) -> str:
+def find_language(text: str, known: NamesKnown) -> str:
     """Return the name of a language: English, or one of which there is a file."""
     return word_of(OWN, *known.languages)(text)
 
 
-def find_oil(text: str, known: Known) -> str:
+def find_oil(text: str, known: NamesKnown) -> str:
     """Return the name of an oil as the table of constituents has it. Raises TextError."""
     if fold(text) not in known.oils:
         remedy = f"`stillroom list oils` shows the names; or leave this line out.{did_you_mean(text, known.oils.values())}"

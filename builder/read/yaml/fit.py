@@ -6,7 +6,7 @@ from typing import Any, TypeVar
 from pydantic import ValidationError
 
 from builder.model.finding import Finding, stop
-from builder.read.known import NOTHING_KNOWN, Known
+from builder.read.known import NOTHING_KNOWN, NamesKnown
 from builder.read.makes import Makes
 from builder.read.shapes.shape import Shape
 from builder.read.text.placed_data import PlacedData
@@ -16,7 +16,7 @@ S = TypeVar("S", bound=Shape)
 M = TypeVar("M")
 
 
-def fit(shape: type[S], placed: PlacedData, findings: list[Finding], known: Known = NOTHING_KNOWN) -> S | None:
+def fit(shape: type[S], placed: PlacedData, findings: list[Finding], known: NamesKnown = NOTHING_KNOWN) -> S | None:
     """Fit some data to a shape; where it does not fit, add what is wrong and give None."""
     try:
         return shape.model_validate(placed.data, context=known)
@@ -25,13 +25,15 @@ def fit(shape: type[S], placed: PlacedData, findings: list[Finding], known: Know
         return None
 
 
-def made(shape: type[Makes[M]], placed: PlacedData, findings: list[Finding], known: Known = NOTHING_KNOWN, **others: Any) -> M | None:
+def made(shape: type[Makes[M]], placed: PlacedData, findings: list[Finding], known: NamesKnown = NOTHING_KNOWN, **others: Any) -> M | None:
     """Make what a shape makes of some data; None where it does not fit."""
     fitted: Any = fit(shape, placed, findings, known)
     return None if fitted is None else fitted.make(placed, **others)
 
 
-def fit_each(shape: type[S], placed: PlacedData, findings: list[Finding], known: Known = NOTHING_KNOWN) -> Iterator[tuple[S, PlacedData]]:
+def fit_each(
+    shape: type[S], placed: PlacedData, findings: list[Finding], known: NamesKnown = NOTHING_KNOWN
+) -> Iterator[tuple[S, PlacedData]]:
     """Fit each entry of a file that lists things by name, each with what stands under it; the entries that do not fit are left out."""
     if not isinstance(placed.data, dict):
         wrong = "A set of named values is wanted in this file."
@@ -43,7 +45,7 @@ def fit_each(shape: type[S], placed: PlacedData, findings: list[Finding], known:
             yield fitted, entry
 
 
-def each_made(shape: type[Makes[M]], placed: PlacedData, findings: list[Finding], known: Known = NOTHING_KNOWN) -> dict[str, M]:
+def each_made(shape: type[Makes[M]], placed: PlacedData, findings: list[Finding], known: NamesKnown = NOTHING_KNOWN) -> dict[str, M]:
     """Make what a shape makes of each entry of a file that lists things by name."""
     entries: Any = fit_each(shape, placed, findings, known)
     return {entry.key: fitted.make(entry) for fitted, entry in entries}

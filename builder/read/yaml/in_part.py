@@ -18,7 +18,7 @@ from pydantic.fields import FieldInfo
 
 from builder.model.finding import Finding
 from builder.model.recipe.unread import UNREAD, as_far_as_read
-from builder.read.known import NOTHING_KNOWN, Known
+from builder.read.known import NOTHING_KNOWN, NamesKnown
 from builder.read.makes import Makes
 from builder.read.shapes.fields import NOT_EMPTY
 from builder.read.shapes.shape import Shape
@@ -31,7 +31,7 @@ M = TypeVar("M")
 
 
 def made_in_part(
-    shape: type[Makes[M]], placed: PlacedData, findings: list[Finding], known: Known = NOTHING_KNOWN, **others: Any
+    shape: type[Makes[M]], placed: PlacedData, findings: list[Finding], known: NamesKnown = NOTHING_KNOWN, **others: Any
 ) -> tuple[M | None, bool]:
     """Make what a shape makes of some data, and tell whether all of it can be read; else of what can be, and None where nothing can."""
     whole = made(shape, placed, findings, known, **others)
@@ -45,7 +45,7 @@ def made_in_part(
 class _Reading:
     """What data may name, and the findings to which is added what does not go together in them."""
 
-    known: Known
+    known: NamesKnown
     findings: list[Finding]
 
     def shape(self, shape: type[Shape], placed: PlacedData) -> Any:
