@@ -82,6 +82,13 @@ def test_a_pouch_that_nobody_measured_is_not_taken_for_a_small_one(stock: Studio
     assert sure(panel).area > 5 * 7 * INCH**2
 
 
+# By hand: 100 mL with its wall and empty head are 130 cm3; a tin 0.3 times as high as wide is then 82.0 mm wide, and pi / 4 of that
+# squared is its lid. (Both figures are common practice, in content/constants.yaml.)
+def test_a_jar_that_nobody_measured_has_the_lid_of_a_flat_tin(stock: Studio) -> None:
+    panel = sure(panel_of(container("round lid", Volume(Fraction(100))), stock.constants))
+    assert float(panel.area) == pytest.approx(5283, abs=2) and not panel.measured
+
+
 # 16 CFR 500.21(a): height times width of a side. What is cast in a mould is as large as its inside: of 30 cm x 8 cm x 7 cm it is 30 by 8.
 def test_a_bar_or_a_loaf_is_as_large_as_the_inside_of_its_mould(stock: Studio) -> None:
     loaf = replace(container("rectangle"), inside=Box((Length(Fraction(70)), Length(Fraction(300)), Length(Fraction(80)))))
