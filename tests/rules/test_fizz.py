@@ -41,6 +41,8 @@ CARBONATE = card("sodium carbonate", molar_mass=100)
         # What takes up acid is not counted as one, and what is no acid has no groups to be taken up.
         ({"our_acid": "20", "sodium_bicarbonate": "20"}, (acid("sodium bicarbonate"),), "1/2"),
         ({"our_acid": "20", "sodium_bicarbonate": "5", "glycerin": "10"}, (card("glycerin", molar_mass=100, protons=3),), "1/2"),
+        # What declares no name is none of them.
+        ({"our_acid": "20", "glycerin": "10"}, (replace(card("glycerin", molar_mass=100), label_name=None),), None),
         ({"our_acid": "20"}, (), None),
         ({"sodium_bicarbonate": "5"}, (), None),
         ({"our_acid": "20", "sodium_bicarbonate": "5"}, (acid(protons=None),), None),
