@@ -16,12 +16,12 @@ from builder.model.library import ANY, Library, Rulebook, Unread
 from builder.model.recipe.figure import Figure
 from builder.model.teaching.caution import CautionText
 from builder.model.teaching.claim import ClaimRules
-from builder.read.dates.calling_codes import CallingCodeRow
+from builder.read.dates.countries import CallingCodeRow, read_countries
 from builder.read.dose.essential_oils import ConstituentRow, with_constituents
 from builder.read.dose.limits import ColourRow, FieldRow, LimitRow
 from builder.read.drawn_on import DrawnOn, Shelf, Shipped, fields_of
 from builder.read.known import NOTHING_KNOWN, NamesKnown
-from builder.read.label.label_rules import AllergenRow, HeightRow, WarningRow, read_countries, read_label_names, with_english
+from builder.read.label.label_rules import AllergenRow, HeightRow, WarningRow, read_label_names, with_english
 from builder.read.label.languages import over, read_languages
 from builder.read.makes import Makes
 from builder.read.recipe.ingredients import index_ingredients, indexed_in_part, read_ingredient
@@ -111,7 +111,7 @@ def _read_shelf(
     containers = _made(folder, f"{at}containers.yaml", ContainerShape, known, unread["containers"])
     sheets = _made(folder, f"{at}label_sheets.yaml", LabelSheetShape, unread=unread["label_sheets"])
     words = _made(folder, f"{at}allergy_words.yaml", AllergyWordsShape, known)
-    texts, _ = _each(folder, f"{at}cautions", lambda placed: (read_caution(placed, known, findings, shipped), True), unread["cautions"])
+    texts, _ = _each(folder, f"{at}cautions", lambda placed: read_caution(placed, known, findings, shipped), unread["cautions"])
     cards, cards_in_part = _each(folder, f"{at}ingredients", read_card, unread["ingredients"])
     written = _texts(folder, f"{at}passages")
     return Shelf(

@@ -13,7 +13,7 @@ So do the shapes of YAML (`shapes/shape.py`) and the rows of tables (`text/table
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import MISSING, Field, dataclass, fields, replace
+from dataclasses import MISSING, fields, replace
 from functools import cache, partial
 from types import FunctionType
 from typing import TYPE_CHECKING, Any, Generic, TypeVar, get_args, get_origin
@@ -40,17 +40,17 @@ class Makes(Generic[M]):
 
     def make(self, placed: PlacedData, **others: Any) -> M:
         """Make the value of what stands at a place; `others` stand in place of what is written."""
-        return self.made_as(_made_by(type(self)), placed, **others)  # type: ignore[arg-type]
+        return self.made_as(made_by(type(self)), placed, **others)  # type: ignore[arg-type]
 
     def made_as(self, model: type[T], placed: PlacedData, **others: Any) -> T:
         """Make a value of another model that it has fields in common with."""
-        plan = _plan(type(self), model)  # type: ignore[arg-type]
-        given = {name: getattr(self, name) for name in plan.as_they_are} | others
-        for name, take in plan.become.items():
+        as_they_are, become, may_be_none = _plan(type(self), model)  # type: ignore[arg-type]
+        given = {name: getattr(self, name) for name in as_they_are} | others
+        for name, take in become.items():
             if name not in others:
                 given[name] = placed.part(partial(take, self, placed))
-        for name in plan.left_to_the_model:
-            if given[name] is None:
+        for name in may_be_none:
+            if name in given and given[name] is None:
                 del given[name]
         return model(**given)
 
@@ -65,13 +65,11 @@ def becomes(field: str) -> Callable[[T], T]:
     return say
 
 
-def made_by(shape: type) -> type:
+@cache
+def made_by(shape: Any) -> type:
     """Return the class of the model values that a shape makes: as it says, or the nearest of those that it builds on."""
     said = (base for one in shape.__mro__ for base in one.__dict__.get("__orig_bases__", ()))
     return next(get_args(base)[0] for base in said if get_origin(base) is Makes)  # type: ignore[no-any-return]
-
-
-_made_by = cache(made_by)
 
 
 def conversions(shape: type) -> dict[str, Callable[..., Any]]:
@@ -80,17 +78,9 @@ def conversions(shape: type) -> dict[str, Callable[..., Any]]:
     return {method.becomes: method for method in methods if hasattr(method, "becomes")}
 
 
-@dataclass(frozen=True)
-class _Plan:
-    """How a shape makes a value: what goes over as it is, what becomes something else and how, and what of these may be None."""
-
-    as_they_are: tuple[str, ...]
-    become: dict[str, _Take]
-    left_to_the_model: tuple[str, ...]
-
-
 @cache
-def _plan(shape: Any, model: type[DataclassInstance]) -> _Plan:
+def _plan(shape: Any, model: type[DataclassInstance]) -> tuple[list[str], dict[str, _Take], list[str]]:
+    """Return how a shape makes a value: what goes over as it is, what becomes something else and how, and what of these may be None."""
     said, declared = conversions(shape), shape.declared()
     plain, become, may_be_none = [], dict[str, _Take](), []
     for field in fields(model):
@@ -106,16 +96,9 @@ def _plan(shape: Any, model: type[DataclassInstance]) -> _Plan:
             plain.append(name)
         elif name in _BY_NAME:
             become[name] = (lambda _, placed: placed.name) if field.type is Name else _BY_NAME[name]
-        if (name in declared or name in said) and _default(field) is not None:
+        if field.default_factory is not MISSING or field.default not in (MISSING, None):
             may_be_none.append(name)
-    return _Plan(tuple(plain), become, tuple(may_be_none))
-
-
-def _default(field: Field[Any]) -> Any:
-    """Return what a field is where nothing is said; None where that is None, or where something has to be said."""
-    if field.default_factory is not MISSING:
-        return field.default_factory
-    return None if field.default is MISSING else field.default
+    return plain, become, may_be_none
 
 
 def _types_in(annotation: Any) -> Iterator[Any]:

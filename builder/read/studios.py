@@ -12,7 +12,7 @@ something can be read is judged by that alone (`Studio.in_part`).
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from pathlib import Path, PurePosixPath
-from typing import TypeVar
+from typing import Any, TypeVar
 
 from builder.model.dates.studio_class import StudioClass
 from builder.model.finding import Finding, stop
@@ -27,8 +27,6 @@ from builder.model.recipe.unread import UNREAD
 from builder.model.remembered import remembered
 from builder.model.roster.roster import Roster
 from builder.model.studio import PICTURE_ENDINGS, InPart, Profile, Studio
-from builder.model.supplies.inventory import InventoryEntry
-from builder.model.supplies.supply import Supply
 from builder.model.teaching.lesson import Block, Page
 from builder.model.teaching.supervision import WatchRule
 from builder.read.drawn_on import DrawnOn, fields_of
@@ -74,9 +72,8 @@ def read_studio(folder: Path, content: Path) -> tuple[Studio, list[Finding]]:
     written_in = profile.language if profile.language in region.languages else OWN
     recipes, recipes_in_part = _recipes(studio, recipe_files, _translated_from(written_in, drawn_on.known), written_in)
     classes, classes_in_part = _classes(studio, class_folders, drawn_on)
-    packs = _text_if_there(studio, _SUPPLIES)
-    supplies, supplies_in_part, unread_items = _supplies(findings, packs)
-    inventory, inventory_in_part = _inventory(findings, _text_if_there(studio, _INVENTORY))
+    supplies, supplies_in_part, unread_items = _things(findings, _text_if_there(studio, _SUPPLIES), _SUPPLIES)
+    inventory, inventory_in_part, _ = _things(findings, _text_if_there(studio, _INVENTORY), _INVENTORY)
     pages = _pages(studio, page_files)
     pictures, other_files = _pictures(studio, profile.look)
     read = Studio(
@@ -133,24 +130,17 @@ def _supervision(findings: list[Finding], rules: Mapping[str, WatchRule], profil
     return apply_policy(rules, profile.teaching_policy, findings)
 
 
-@read_once(8)
-def _supplies(findings: list[Finding], text: str | None) -> tuple[tuple[Supply, ...], tuple[Supply, ...], frozenset[str]]:
-    """Return the packs, those that can be read in part, and the names of the items among these."""
-    from builder.read.supplies.things import PACKS, read_things, unread_items
+@read_once(16)
+def _things(findings: list[Finding], text: str | None, file: str) -> tuple[tuple[Any, ...], tuple[Any, ...], frozenset[str]]:
+    """Return what a list holds, what of it can be read in part, and the names of items among that."""
+    if text is None:
+        return (), (), frozenset()
+    from builder.read.supplies.things import INVENTORY, PACKS, read_things, unread_items
     from builder.read.yaml.placed_yaml import read_yaml
 
-    placed = None if text is None else read_yaml(text, _SUPPLIES, findings)
-    whole, in_part = read_things(PACKS, placed, findings)
-    return whole, in_part, unread_items(placed, whole, in_part) if text is not None else frozenset()
-
-
-@read_once(8)
-def _inventory(findings: list[Finding], text: str | None) -> tuple[tuple[InventoryEntry, ...], tuple[InventoryEntry, ...]]:
-    from builder.read.supplies.things import INVENTORY, read_things
-    from builder.read.yaml.placed_yaml import read_yaml
-
-    placed = None if text is None else read_yaml(text, _INVENTORY, findings)
-    return read_things(INVENTORY, placed, findings)
+    placed = read_yaml(text, file, findings)
+    whole, in_part = read_things(PACKS if file == _SUPPLIES else INVENTORY, placed, findings)
+    return whole, in_part, unread_items(placed, whole, in_part)
 
 
 def _text_if_there(studio: TextFolder, file: str) -> str | None:

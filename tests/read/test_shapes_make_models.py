@@ -40,7 +40,8 @@ def plain(hint: Any) -> Hints:
     if get_origin(hint) in (Union, UnionType):
         return frozenset[Any]().union(*(plain(one) for one in get_args(hint)))
     if isinstance(hint, type) and issubclass(hint, Makes):
-        return frozenset([made_by(hint)])
+        maker: Any = hint
+        return frozenset([made_by(maker)])
     inner = tuple(plain(one) for one in get_args(hint) if one is not Ellipsis)
     return frozenset([(get_origin(hint), inner) if inner else int if hint is Count else hint])
 

@@ -1,10 +1,9 @@
-"""The tables about labels: heights of type, warnings, fragrance allergens, English names, names of countries.
+"""The tables about labels: heights of type, warnings, fragrance allergens, English names.
 
 Decided: names in the United States come from a table of Latin beginnings (`label_names_us.csv`), and what it lacks has the card's English
 first. Why: it serves a studio's own cards too, and no Latin stands alone.
 """
 
-from collections.abc import Mapping
 from dataclasses import replace
 from fractions import Fraction
 
@@ -40,7 +39,6 @@ from builder.read.text.text_files import TextFolder
 from builder.read.values.amounts import parse_length
 from builder.read.values.numbers import parse_number
 from builder.read.values.values import find_region, find_source, member_of, parse_yes_or_no, text_of, word_of
-from builder.read.values.zones import parse_country
 from builder.units import millimetres_in
 from builder.words.fold import fold
 
@@ -117,19 +115,6 @@ class AllergenRow(Row, Makes[Allergen]):
     is_active: bool = column(parse_yes_or_no, "active")
     source: Source = looked_up(find_source)
     known: Known = column(member_of(Known))
-
-
-class CountryRow(CitedRow):
-    """A country by its names."""
-
-    country: str = column(parse_country)
-    called: tuple[str, ...] = column(each(fold, is_needed=True))
-    source, at, known = cited()
-
-
-def read_countries(folder: TextFolder, name: str, known: NamesKnown) -> Mapping[str, str]:
-    """Read the table of countries."""
-    return {called: row.country for row, _ in rows_of(CountryRow, folder, name, known) for called in row.called}
 
 
 ENGLISH = "English and INCI"

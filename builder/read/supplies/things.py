@@ -7,13 +7,13 @@ Decided: a supply that cannot be read stops, one that can be read but is doubtfu
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import Generic, TypeVar
+from typing import Any
 
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.library import ANY
-from builder.model.supplies.inventory import InventoryEntry
-from builder.model.supplies.supply import Supply, SupplyKind
+from builder.model.place import Placed
+from builder.model.supplies.supply import SupplyKind
 from builder.read.makes import Makes
 from builder.read.shapes.supplies import (
     ContainerInventoryShape,
@@ -28,7 +28,6 @@ from builder.read.yaml.in_part import made_in_part
 from builder.words.fold import fold
 from builder.words.nearest import did_you_mean
 
-T = TypeVar("T")
 FINDS = (
     FindingKind("supply-unclear", STOP, "It is not clear what is in a pack."),
     FindingKind("inventory-unclear", STOP, "It is not clear what is in stock."),
@@ -36,7 +35,7 @@ FINDS = (
 
 
 @dataclass(frozen=True)
-class Things(Generic[T]):
+class Things:
     """A list: the finding of an entry of which nobody can tell what it is; how findings speak of the list, of one entry, of what an entry
     has to say, and an example of one; the shape of each kind.
     """
@@ -46,21 +45,21 @@ class Things(Generic[T]):
     each: str
     says: str
     example: str
-    shapes: Mapping[SupplyKind, type[Makes[T]]]
+    shapes: Mapping[SupplyKind, type[Makes[Any]]]
 
 
-PACKS: Things[Supply] = Things(
+PACKS = Things(
     "supply-unclear", "packs", "pack", "what is in this pack", "- {ingredient: lotion base, pack: 1 gal, price: 68.00}",
     dict(zip(SupplyKind, (IngredientPackShape, ContainerPackShape, ItemPackShape), strict=True)),
 )  # fmt: skip
-INVENTORY: Things[InventoryEntry] = Things(
+INVENTORY = Things(
     "inventory-unclear", "what is in stock", "entry", "what this is in stock",
     "- {ingredient: olive oil, have: 2.3 kg, counted: 2027-02-20}",
     dict(zip(SupplyKind, (IngredientInventoryShape, ContainerInventoryShape, ItemInventoryShape), strict=True)),
 )  # fmt: skip
 
 
-def read_things(things: Things[T], placed: PlacedData | None, findings: list[Finding]) -> tuple[tuple[T, ...], tuple[T, ...]]:
+def read_things(things: Things, placed: PlacedData | None, findings: list[Finding]) -> tuple[tuple[Any, ...], tuple[Any, ...]]:
     """Read the entries of one file, in order, and beside them those of which not all can be read."""
     if placed is None:
         return (), ()
@@ -68,8 +67,8 @@ def read_things(things: Things[T], placed: PlacedData | None, findings: list[Fin
         wrong = f"A list of {things.of} is wanted in this file."
         findings.append(stop("wrong-kind-of-value", placed.place(), wrong, f'Begin each {things.each} with a hyphen: "{things.example}".'))
         return (), ()
-    whole: list[T] = []
-    in_part: list[T] = []
+    whole: list[Any] = []
+    in_part: list[Any] = []
     for number, entry in enumerate(placed.data):
         kinds = [kind for kind in SupplyKind if isinstance(entry, dict) and kind in entry]
         if len(kinds) == 1:
@@ -83,7 +82,7 @@ def read_things(things: Things[T], placed: PlacedData | None, findings: list[Fin
     return tuple(whole), tuple(in_part)
 
 
-def unread_items(placed: PlacedData | None, whole: Sequence[Supply], in_part: Sequence[Supply]) -> frozenset[str]:
+def unread_items(placed: PlacedData | None, whole: Sequence[Placed], in_part: Sequence[Placed]) -> frozenset[str]:
     """Return the folded names of the items that stand there and cannot be read whole; ANY where not even the names can be."""
     if placed is None or not isinstance(placed.data, list) or len(placed.data) > len(whole) + len(in_part):
         return frozenset({ANY})

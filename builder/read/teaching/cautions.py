@@ -15,7 +15,7 @@ from builder.model.teaching.caution import CautionText
 from builder.read.known import NamesKnown
 from builder.read.shapes.library import CautionShape
 from builder.read.text.placed_data import Data, PlacedData
-from builder.read.yaml.fit import made
+from builder.read.yaml.in_part import made_in_part
 from builder.words.listed import listed
 from builder.words.nearest import did_you_mean
 
@@ -26,16 +26,18 @@ FINDS = (
 )
 
 
-def read_caution(placed: PlacedData, known: NamesKnown, findings: list[Finding], shipped: Mapping[str, CautionText]) -> CautionText | None:
-    """Read one caution; `shipped` are those that it may be in place of, by the names of their files."""
+def read_caution(
+    placed: PlacedData, known: NamesKnown, findings: list[Finding], shipped: Mapping[str, CautionText]
+) -> tuple[CautionText | None, bool]:
+    """Read one caution, and tell whether all of it can be; `shipped` are those that it may be in place of, by the names of their files."""
     key = PurePosixPath(placed.file).stem
     ours = shipped.get(key)
     if ours is not None and isinstance(placed.data, dict):
         placed = replace(placed, data={**cast("dict[str, Data]", ours.written), **placed.data})
     elif shipped and isinstance(placed.data, dict) and len(_left_out(placed.data)) > 1:
         findings.append(_unknown(key, placed, shipped))
-        return None
-    return made(CautionShape, placed, findings, known, key=key, written=placed.data, in_place_of=ours)
+        return None, False
+    return made_in_part(CautionShape, placed, findings, known, key=key, written=placed.data, in_place_of=ours)
 
 
 def _left_out(data: Mapping[str, Data]) -> list[str]:

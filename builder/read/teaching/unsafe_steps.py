@@ -33,26 +33,20 @@ def read_unsafe_steps(placed: PlacedData, groups: Groups, known: NamesKnown, fin
 
 def read_lye_words(placed: PlacedData, groups: Groups, known: NamesKnown, findings: list[Finding]) -> dict[str, HandledWords]:
     """Read the words of one file by the hazard that they speak of; raise PatternError where a pattern names an unknown group."""
-    return {
-        entry.key: HandledWords(**_patterns(shape, groups, "in_titles", "says", "unless"))
-        for shape, entry in fit_each(LyeWordsShape, placed, findings, known)
-    }
+    rows = fit_each(LyeWordsShape, placed, findings, known)
+    return {entry.key: HandledWords(**_patterns(shape, groups, "in_titles", "says", "unless")) for shape, entry in rows}
 
 
 def read_flame_words(placed: PlacedData, groups: Groups, known: NamesKnown, findings: list[Finding]) -> dict[str, SpokenOf]:
     """Read the words for fire in the room of one file; raise PatternError where a pattern names an unknown group."""
-    return {
-        entry.key: SpokenOf(**_patterns(shape, groups, "says", "unless"))
-        for shape, entry in fit_each(FlameWordsShape, placed, findings, known)
-    }
+    rows = fit_each(FlameWordsShape, placed, findings, known)
+    return {entry.key: SpokenOf(**_patterns(shape, groups, "says", "unless")) for shape, entry in rows}
 
 
 def read_claims(placed: PlacedData, groups: Groups, known: NamesKnown, findings: list[Finding]) -> ClaimRules:
     """Read the claims of one file; raise PatternError where a pattern names a group that is not there."""
-    claims = tuple(
-        shape.make(entry, **_patterns(shape, groups, "says", "near", "unless"))
-        for shape, entry in fit_each(ClaimShape, placed, findings, known)
-    )
+    rows = fit_each(ClaimShape, placed, findings, known)
+    claims = tuple(shape.make(entry, **_patterns(shape, groups, "says", "near", "unless")) for shape, entry in rows)
     return ClaimRules(claims, compile_patterns((ABOUT_CLAIMS,), groups))
 
 

@@ -25,12 +25,6 @@ def fit(shape: type[S], placed: PlacedData, findings: list[Finding], known: Name
         return None
 
 
-def made(shape: type[Makes[M]], placed: PlacedData, findings: list[Finding], known: NamesKnown = NOTHING_KNOWN, **others: Any) -> M | None:
-    """Make what a shape makes of some data; None where it does not fit."""
-    fitted: Any = fit(shape, placed, findings, known)
-    return None if fitted is None else fitted.make(placed, **others)
-
-
 def fit_each(
     shape: type[S], placed: PlacedData, findings: list[Finding], known: NamesKnown = NOTHING_KNOWN
 ) -> Iterator[tuple[S, PlacedData]]:

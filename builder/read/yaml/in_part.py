@@ -24,7 +24,7 @@ from builder.read.shapes.fields import NOT_EMPTY
 from builder.read.shapes.shape import Shape
 from builder.read.text.placed_data import PlacedData
 from builder.read.text.text_error import TextError
-from builder.read.yaml.fit import made
+from builder.read.yaml.fit import fit
 from builder.words.nearest import nearest
 
 M = TypeVar("M")
@@ -34,11 +34,9 @@ def made_in_part(
     shape: type[Makes[M]], placed: PlacedData, findings: list[Finding], known: NamesKnown = NOTHING_KNOWN, **others: Any
 ) -> tuple[M | None, bool]:
     """Make what a shape makes of some data, and tell whether all of it can be read; else of what can be, and None where nothing can."""
-    whole = made(shape, placed, findings, known, **others)
-    left: Any = whole or _Reading(known, findings).shape(shape, placed)  # type: ignore[arg-type]
-    if whole is not None or left is UNREAD:
-        return whole, whole is not None
-    return left.make(replace(placed, is_whole=False), **others), False
+    whole: Any = fit(shape, placed, findings, known)
+    left = _Reading(known, findings).shape(shape, placed) if whole is None else whole  # type: ignore[arg-type]
+    return None if left is UNREAD else left.make(replace(placed, is_whole=whole is not None), **others), whole is not None
 
 
 @dataclass(frozen=True)
@@ -72,11 +70,11 @@ class _Reading:
                 if not error.at:
                     return UNREAD
                 values[fields[str(error.at[0])][0]] = UNREAD
-        return _constructed(shape, values)
+        return shape.model_construct(**values)
 
     def _refused_by(self, validator: str, shape: type[Shape], values: dict[str, Any]) -> TextError | None:
         """Return what does not go together by one validator. What is not read is not there to be asked for."""
-        read = _constructed(shape, values)
+        read = shape.model_construct(**values)
         for name in [name for name, value in values.items() if value is UNREAD]:
             del read.__dict__[name]
         judge = getattr(read, validator)
@@ -109,11 +107,6 @@ class _Reading:
         if origin is dict and isinstance(given, dict):
             return {key: self.value(inside[1], [], placed.inside(key)) for key in given}
         return UNREAD
-
-
-def _constructed(shape: type[Shape], values: dict[str, Any]) -> Shape:
-    """Make a shape without looking at its values. Here they are by the names of its fields."""
-    return shape.model_construct(**{str(shape.model_fields[name].alias): value for name, value in values.items()})
 
 
 def _spellings(info: FieldInfo) -> tuple[str, ...]:
