@@ -5,14 +5,14 @@ What cannot be read is left out, and everything else is read.
 Decided: a supply that cannot be read stops, one that can be read but is doubtful cautions. Why: prices hurt nobody.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.library import ANY
-from builder.model.place import Placed
+from builder.model.place import Place, Placed
 from builder.model.supplies.supply import SupplyKind
 from builder.read.makes import Makes
 from builder.read.shapes.supplies import (
@@ -34,13 +34,21 @@ FINDS = (
 )
 
 
+def _unclear_pack(place: Place, wrong: str, remedy: str) -> Finding:
+    return stop("supply-unclear", place, wrong, remedy)
+
+
+def _unclear_entry(place: Place, wrong: str, remedy: str) -> Finding:
+    return stop("inventory-unclear", place, wrong, remedy)
+
+
 @dataclass(frozen=True)
 class Things:
     """A list: the finding of an entry of which nobody can tell what it is; how findings speak of the list, of one entry, of what an entry
     has to say, and an example of one; the shape of each kind.
     """
 
-    unclear: str
+    unclear: Callable[[Place, str, str], Finding]
     of: str
     each: str
     says: str
@@ -49,11 +57,11 @@ class Things:
 
 
 PACKS = Things(
-    "supply-unclear", "packs", "pack", "what is in this pack", "- {ingredient: lotion base, pack: 1 gal, price: 68.00}",
+    _unclear_pack, "packs", "pack", "what is in this pack", "- {ingredient: lotion base, pack: 1 gal, price: 68.00}",
     dict(zip(SupplyKind, (IngredientPackShape, ContainerPackShape, ItemPackShape), strict=True)),
 )  # fmt: skip
 INVENTORY = Things(
-    "inventory-unclear", "what is in stock", "entry", "what this is in stock",
+    _unclear_entry, "what is in stock", "entry", "what this is in stock",
     "- {ingredient: olive oil, have: 2.3 kg, counted: 2027-02-20}",
     dict(zip(SupplyKind, (IngredientInventoryShape, ContainerInventoryShape, ItemInventoryShape), strict=True)),
 )  # fmt: skip
@@ -78,7 +86,7 @@ def read_things(things: Things, placed: PlacedData | None, findings: list[Findin
         else:
             near = did_you_mean(next(iter(entry)), list(SupplyKind)) if not kinds and isinstance(entry, dict) and entry else ""
             wrong = f"It is not clear {things.says}: exactly one of ingredient, container and item says it."
-            findings.append(stop(things.unclear, placed.place(number), wrong, f'Write for example "{things.example}".{near}'))
+            findings.append(things.unclear(placed.place(number), wrong, f'Write for example "{things.example}".{near}'))
     return tuple(whole), tuple(in_part)
 
 
