@@ -21,7 +21,6 @@ TEXTS = {
     ("name", "_EDGES"): "of a property of a style",
     ("name", "_EXTENTS"): "of a property of a style",
     ("name", "_FIRST"): "of a field of a studio",
-    ("on", "'paper'"): "becomes yes or no where it is read",
     ("name", "OWN"): "the name of a language",
     ("name", "'French'"): "the name of a language",
     ("name", "'nt'"): "of an operating system",
