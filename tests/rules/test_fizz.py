@@ -11,11 +11,14 @@ import pytest
 from builder.model.dose.limit import LimitRole, LimitRules
 from builder.model.recipe.ingredient import Ingredient
 from builder.model.recipe.ingredient_kind import IngredientKind
+from builder.model.recipe.size import TotalSize
+from builder.reckon import reckon_recipe
 from builder.reckon.dose.counting import reckon_towards
 from builder.rules.fizz import acid_left
 from tests.check.test_at_the_edge import batch, mixed
-from tests.making import card
+from tests.making import card, grams, lye, soap
 from tests.reckon.test_counting import limit
+from tests.reckon.test_guests import STUDIO
 from tests.regions import region
 
 
@@ -61,3 +64,12 @@ def test_an_acid_that_is_taken_up_counts_towards_no_limit_for_acids(soda: str, c
     row = limit("our acid", role=LimitRole.ACID, lowest_ph=Fraction("3.5"))
     one = batch(mixed(our_acid="20", sodium_bicarbonate=soda), cards=(acid(), BICARBONATE)).worked
     assert len(reckon_towards(one, one.own, {"our acid": acid()}, LimitRules(region("EU"), (row,)))) == counts
+
+
+# All of an acid meets lye first, as far as there is any: with a superfat of 100 % there is none.
+@pytest.mark.parametrize(("superfat", "counts"), [(99, 0), (100, 1)])
+def test_an_acid_in_a_soap_is_a_salt_where_there_is_lye(superfat: int, counts: int) -> None:
+    row = limit("lactic acid", role=LimitRole.ACID, lowest_ph=Fraction("3.5"))
+    bar = replace(soap({"olive oil": 100}, lye(superfat=superfat, purity=100), {"lactic acid": 2}), product="cold-process soap")
+    one = reckon_recipe(STUDIO, bar, TotalSize(grams(1000)))
+    assert len(reckon_towards(one, one.own, STUDIO.ingredients, LimitRules(region("EU"), (row,)))) == counts
