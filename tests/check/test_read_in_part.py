@@ -24,6 +24,7 @@ from builder.check import in_part
 from builder.model.finding import Finding, Weight
 from builder.model.recipe.unread import UNREAD, as_far_as_read
 from builder.model.studio import NOTHING_IN_PART, InPart
+from builder.read.findings import FINDS
 from builder.tasks.drafts import studio_in
 from tests.published import EXAMPLE
 from tests.test_findings import FINDINGS, lay_out
@@ -80,19 +81,7 @@ def names_of_ingredients(data: Any) -> set[str]:
 
 
 # What reading itself finds; a name that stands where an ingredient may is one that no card answers to.
-READING = {
-    *("amount-unreadable", "field-missing", "key-unknown", "wrong-kind-of-value", "word-unknown", "yes-or-no", "keeps-unreadable"),
-    *(
-        "supply-unclear",
-        "inventory-unclear",
-        "amount-of-another-kind",
-        "lye-water-unclear",
-        "list-empty",
-        "amount-not-positive",
-        "unit-wrong",
-        "number-unreadable",
-    ),
-}
+READING = {kind.name for kind in FINDS} - {"name-taken-twice"}
 
 
 @pytest.mark.parametrize("recipe", ["plain-bar.yaml", "plain-lotion.yaml"])
@@ -144,6 +133,7 @@ ASKS = (
     lambda: "x".startswith(UNREAD), lambda: UNREAD in "abc", lambda: Fraction(1) + UNREAD, lambda: Fraction(UNREAD), lambda: TODAY < UNREAD,
     lambda: round(1.5, UNREAD), lambda: max(1, UNREAD), lambda: f"{UNREAD}", lambda: unicodedata.normalize("NFC", UNREAD),
     lambda: Path("x") / UNREAD, lambda: {UNREAD}, lambda: "x".replace("x", UNREAD), lambda: Decimal(UNREAD), lambda: [*UNREAD],
+    lambda: replace(UNREAD, name="lye"),
 )  # fmt: skip
 
 
@@ -284,6 +274,11 @@ def test_nothing_follows_from_what_cannot_be_read_in_other_files(file: str, firs
             "shelf/supplies.yaml",
             {"each student: 2, ": "", "12.50": "much", "- {item": "- {container: 4 fl oz bottle, pack: 24, price: some}\n- {item"},
             ["item-use-unclear", "number-unreadable", "number-unreadable", "supply-twice"],
+        ),
+        (
+            "shelf/supplies.yaml",
+            {"pack: 1 gal": "pack: lots", "glycerin, pack: 500 g, price: 9.00": "aloe vera juice, pack: 500 mL, price: much"},
+            ["amount-unreadable", "number-unreadable", "pack-weight-unknown", "stroke-weight-unknown"],
         ),
         (
             "inventory.yaml",

@@ -31,7 +31,7 @@ class _Unread:
     __eq__ = __ne__ = __lt__ = __le__ = __gt__ = __ge__ = __hash__ = _stop
     __add__ = __radd__ = __sub__ = __rsub__ = __mul__ = __rmul__ = __truediv__ = __rtruediv__ = __neg__ = __abs__ = _stop
     __str__ = __repr__ = __format__ = __int__ = __float__ = __index__ = _stop
-    __class__ = property(_stop)
+    __class__ = __dataclass_fields__ = property(_stop)
 
 
 UNREAD: Any = _Unread()
