@@ -127,7 +127,8 @@ def test_a_page_onto_which_a_part_runs_names_it_at_its_head() -> None:
     assert heads[0].startswith("Wrenlow")
     assert heads[1:] == ["B Clean hands, clean bottle", "D Scent the lotion", "F Fill and label goes on."]
     of_lab = [one.extract_text_lines()[0]["text"] for one in read(LAB).pages]
-    assert [text for text in of_lab if text.endswith("goes on.")] == ["C Weigh and melt the oils goes on.", "J Unmold, cut and cure goes on."]
+    run_on = [text for text in of_lab if text.endswith("goes on.")]
+    assert run_on == ["C Weigh and melt the oils goes on.", "J Unmold, cut and cure goes on."]
 
 
 @pytest.mark.long
