@@ -34,6 +34,7 @@ _OF_HEAT = re.compile(
     r"\b(?:warm|heat|hot|melt|boil|simmer|scald|cook|steam|stove|burner|microwave|oven|bain|double boiler|water bath|flame|mitts?)\w*|°",
     re.IGNORECASE,
 )
+_OF_FAT = re.compile(r"\b(?:oil|fat|butter|wax|tallow|lard|melt)\w*", re.IGNORECASE)
 # Words of heat that heat nothing that is made: what is washed, put out or left cold, and what a vessel can bear.
 _NO_HEAT = re.compile(
     r"\bheat-?\W?(?:proof|resistant)\b|\bfrom (?:the )?heat\b"
@@ -86,10 +87,15 @@ def speaks_of_heat(part: Part) -> bool:
 
 def cold_parts(parts: Sequence[Part]) -> tuple[Part, ...]:
     """Return the parts that come before the first in which hands work and heat is spoken of; none where there is no such part."""
-    first = next((place for place, part in enumerate(parts) if _heats(part)), 0)
+    first = next((place for place, part in enumerate(parts) if heats(part)), 0)
     return tuple(parts[:first])
 
 
-def _heats(part: Part) -> bool:
+def heats(part: Part) -> bool:
     """Tell whether heat comes in with a part that is done: without steps, only what it orders does that, and not what it explains."""
     return is_done(part) and (speaks_of_heat(part) if part.steps else any(is_order(one) and is_of_heat(one) for one in part.sentences))
+
+
+def heats_fat(part: Part) -> bool:
+    """Tell whether a sentence of a part speaks of heat and of fat in one breath."""
+    return any(is_of_heat(sentence) and _OF_FAT.search(sentence.words) is not None for sentence in part.sentences)

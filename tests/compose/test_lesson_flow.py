@@ -2,6 +2,8 @@
 
 from dataclasses import replace
 
+import pytest
+
 from builder.compose.addresses import Address
 from builder.compose.edition import Edition
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe
@@ -91,6 +93,47 @@ def test_within_a_part_too_heat_is_spoken_of_before_the_step_that_heats(edition:
     assert [name for name in outline(flow) if name == hot or isinstance(name, int)] == [1, 2, hot, 3, 4]
     (shown,) = [block for block in flow.parts[0].blocks if isinstance(block, CautionView) and block.name == hot]
     assert "20 minutes" in " ".join(shown.if_it_happens)
+
+
+def places_of_hot_fat(edition: Edition, *parts: Part) -> list[list[int | str]]:
+    """Return of each part, of soap from oils at 70 °C, the first numbers of its runs of steps and where hot fat is spoken of."""
+    batch = edition.plans[0].made[1].batch
+    (at_70,) = (phase.heat_to for phase in edition.plans[0].made[0].batch.recipe.phases if phase.heat_to)
+    hot = replace(batch, recipe=replace(batch.recipe, phases=tuple(replace(one, heat_to=at_70) for one in batch.recipe.phases)))
+    flow = compose_flow(edition.studio, [FlowSource(each, hot) for each in parts], writer_of(edition, HERE, "classes/first"))
+    spoken = ([getattr(block, "start", getattr(block, "name", "")) for block in each.blocks] for each in flow.parts)
+    return [[one for one in each if isinstance(one, int) or one == "Hot fat and wax burn and catch fire"] for each in spoken]
+
+
+def said_step(words: str, *names: str) -> Step:
+    return replace(step(*names), sentences=(Sentence(words),))
+
+
+def test_lye_that_heats_itself_warms_no_oil_that_is_weighed_after_it(edition: Edition) -> None:
+    fat = "Hot fat and wax burn and catch fire"
+    lye = part(Steps((said_step("Let it cool to 70 °C.", "lye"),)))
+    oils = part(Steps((said_step("Weigh it.", "olive oil"), said_step("Warm it."))))
+    assert places_of_hot_fat(edition, lye, oils) == [[1], [1, fat, 2]]
+
+
+@pytest.mark.parametrize(
+    "first",
+    [
+        said_step("Melt it all in the pot."),  # Words alone have the oils hot before the lye is made.
+        said_step("Warm it.", "olive oil"),
+    ],
+)
+def test_oils_that_were_heated_before_the_lye_burn_from_the_first_step_on(edition: Edition, first: Step) -> None:
+    fat = "Hot fat and wax burn and catch fire"
+    lye = part(Steps((said_step("Let it cool to 70 °C.", "lye"),)))
+    pouring = part(Steps((said_step("Pour it in.", "olive oil"),)))
+    assert places_of_hot_fat(edition, part(Steps((first,))), lye, pouring)[2] == [fat, 1]
+
+
+def test_oils_that_are_melted_beside_the_lye_burn_from_the_next_part_on(edition: Edition) -> None:
+    lye = part(Steps((said_step("Stir the lye.", "lye"), said_step("Melt the oils meanwhile."))))
+    pouring = part(Steps((said_step("Pour it in.", "olive oil"),)))
+    assert places_of_hot_fat(edition, lye, pouring)[1] == ["Hot fat and wax burn and catch fire", 1]
 
 
 def test_washing_and_putting_out_flames_heats_nothing_that_is_made() -> None:

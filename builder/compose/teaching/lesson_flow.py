@@ -7,7 +7,7 @@ Decided: what is weighed cold has no caution of heat; that stands before the fir
 scale is one that is skipped beside the hot pot.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from enum import Enum, auto
 from itertools import product
@@ -32,7 +32,7 @@ from builder.rules.hands.alcohol import vapour_said
 from builder.rules.hands.gear import strongest
 from builder.rules.hands.told import handled_mentions
 from builder.rules.hands.written import writes_down
-from builder.rules.hazard import HEAT, cold_parts, hazards_of, is_of_heat
+from builder.rules.hazard import HEAT, cold_parts, hazards_of, heats, heats_fat, is_of_heat
 from builder.rules.over_heat import puts_over_heat
 from builder.words.say import message, say
 
@@ -102,7 +102,9 @@ def compose_flow(
     all_batches = list({id(batch): batch for batch in (*batches, *(source.batch for source in sources))}.values())
     cold, warming = set[int](), set[int]()
     for batch, ahead in product(all_batches, (True, False)):
-        mine = [one.part for one in whole or sources if one.batch is batch and (one.part.who is Who.AHEAD) is ahead]
+        of_batch = [one for one in whole or sources if one.batch is batch]
+        warmed_by_itself = _lye_alone(studio, [*(one for one in of_batch if one.part.who is Who.AHEAD), *of_batch])
+        mine = [one.part for one in of_batch if (one.part.who is Who.AHEAD) is ahead and id(one.part) not in warmed_by_itself]
         still = cold_parts(mine)
         cold.update(map(id, still))
         warming.update(map(id, mine[len(still) : len(still) + 1]))
@@ -116,6 +118,24 @@ def compose_flow(
     at_foot = first_aid_of(text for text in flow.texts.values() if foot.bears(text))
     gear = strongest(piece for text in flow.texts.values() for piece in text.gear)
     return LessonFlow(before, parts, flow.calls, at_foot, first_aid_of(flow.texts.values()), gear)
+
+
+def _lye_alone(studio: Studio, sources: Sequence[FlowSource]) -> frozenset[int]:
+    """Return the parts whose heat is that of lye in water alone: they name it, and nothing that burns is named or heated before."""
+    found = set[int]()
+    for one in sources:
+        mentions = [mention for step in one.part.steps for mention in handled_mentions(step)]
+        hazards = set(_hazards_named(studio, mentions, one.batch))
+        if hazards & set(HEAT) or (heats(one.part) if Hazard.CAUSTIC not in hazards else heats_fat(one.part)):
+            break
+        if Hazard.CAUSTIC in hazards:
+            found.add(id(one.part))
+    return frozenset(found)
+
+
+def _hazards_named(studio: Studio, pieces: Iterable[Piece], batch: WorkedBatch) -> Iterator[str]:
+    named = (ingredients_named(studio, batch, piece.name) for piece in pieces if isinstance(piece, Mention))
+    return (hazard for cards in named for card, phase in cards for hazard in hazards_of(studio, card, phase, batch))
 
 
 def view_caution(text: CautionText, *, in_brief: bool = False, again: bool = False) -> CautionView:
@@ -242,8 +262,7 @@ class _Flow:
         return StepRun(first, tuple(run), self.letter)
 
     def _named(self, pieces: Iterable[Piece], batch: WorkedBatch) -> tuple[CautionText, ...]:
-        named = [ingredients_named(self.studio, batch, piece.name) for piece in pieces if isinstance(piece, Mention)]
-        hazards = [hazard for cards in named for card, phase in cards for hazard in hazards_of(self.studio, card, phase, batch)]
+        hazards = _hazards_named(self.studio, pieces, batch)
         return cautions_for(self.studio, (one for one in hazards if not (self.is_cold and one in HEAT)))
 
     def _scalds(self, texts: Iterable[CautionText], said: Sequence[Sentence]) -> tuple[CautionText, ...]:
