@@ -2,7 +2,7 @@
 
 import ast
 from collections.abc import Iterator
-from dataclasses import fields, is_dataclass
+from dataclasses import fields
 from importlib import import_module
 from pathlib import Path
 from types import UnionType
@@ -48,7 +48,9 @@ def dataclasses_of_the_model() -> Iterator[type[Any]]:
     for path, tree in TREES.items():
         if path.is_relative_to(BUILDER / "model"):
             module = import_module(".".join(path.relative_to(BUILDER.parent).with_suffix("").parts).removesuffix(".__init__"))
-            yield from filter(is_dataclass, (getattr(module, node.name) for node in tree.body if isinstance(node, ast.ClassDef)))
+            classes: list[type[Any]] = [getattr(module, node.name) for node in tree.body if isinstance(node, ast.ClassDef)]
+            # What stands for a value that cannot be read has no fields to ask for.
+            yield from (one for one in classes if isinstance(vars(one).get("__dataclass_fields__"), dict))
 
 
 def holds_text(annotation: object) -> bool:
