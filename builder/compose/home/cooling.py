@@ -28,7 +28,7 @@ def cooling_at_its_step(flow: LessonFlow, studio: Studio, parts: Sequence[Part],
         weighed = first_weighed(studio, parts, batch, partial(_waits, one)) or (len(parts) - 1, 0)
         named = None if one.what is Cools.LYE else _cooled(parts, one, weighed)
         place, step = named or weighed
-        said = say("In air: {time}; in cold water perhaps a tenth.", time=between(one.in_air, short_duration)) if named else cools_in(one)
+        said = say("To cool: {time}; in cold water perhaps a tenth.", time=between(one.in_air, short_duration)) if named else cools_in(one)
         line = ProseView(f"<p>{escape(said)}</p>")
         shown[place] = _said_in(shown[place], line, 0 if one.what is Cools.LYE else step)
     return replace(flow, parts=tuple(shown))
