@@ -16,13 +16,13 @@ def sheet(name: str) -> BeautifulSoup:
 
 
 def said(soup: BeautifulSoup, begins: str = "Lye takes") -> Tag:
-    (only,) = (one for one in soup.select("section.part p") if one.get_text().startswith(begins) and "cold water" in one.get_text())
+    (only,) = (one for one in soup.select("section.part p") if one.get_text().startswith(begins) and "perhaps a tenth" in one.get_text())
     return only
 
 
 @pytest.mark.parametrize("name", ["meadow-lotion--500-g", "meadow-lotion--1-kg", "winter-hand-cream--500-g"])
 def test_a_batch_cools_before_the_step_that_waits_for_it(name: str) -> None:
-    line = said(sheet(name), "In air: from")
+    line = said(sheet(name), "To cool: from")
     (step,) = sure(line.find_next_sibling("ol")).select("li")
     assert "until it is below 104\u00a0°F (40\u00a0°C)" in step.get_text() or "until it is below 104 °F (40 °C)" in step.get_text()
     assert "of the preservative" not in " ".join(one.get_text() for one in line.find_all_previous("li"))

@@ -20,7 +20,7 @@ def test_what_there_is_to_know_of_lye_stands_before_the_first_part_that_weighs(k
     assert not any(step.split()[1:2] == ["Weigh"] for step in before)
     following = sure(about.find_next("section", class_="part"))
     assert "Make the lye" in sure(following.h2).get_text()
-    assert any("hydroxide into it" in step.get_text() for step in following.select(".steps li"))
+    assert any("into the cup, no more" in step.get_text() for step in following.select(".steps li"))
     assert any("Put a dry polypropylene cup" in step for step in after)
 
 

@@ -242,7 +242,7 @@ def test_sums_of_the_table_add_up_and_each_weighing_has_its_field(name: str) -> 
 
 def test_first_aid_and_the_bench_stand_before_the_first_step_that_handles_lye() -> None:
     text = html(SOAP).get_text(" ")
-    before = text[: text.index("of sodium hydroxide into it")]
+    before = text[: text.index("of sodium hydroxide into the cup")]
     for said in ("On skin", "In eyes", "Swallowed", "Breathed in", "Your bench from above", "1-800-222-1222"):
         assert said in before
     assert not html(SALTS).select(".before-lye")
