@@ -38,10 +38,14 @@ def cools_in(one: CoolsTo) -> str:
     ends, time = temperature(Temperature(one.in_air.ends)), between(one.in_air, short_duration)
     if one.what is Cools.LYE:
         return say(
-            "Lye takes {time} to cool to {ends}, or in a cold bath, stirred, perhaps a tenth: go by the thermometer.", ends=ends, time=time
+            "Lye takes {time} to cool to {ends}, or in a cold bath, stirred, perhaps a tenth: go by the thermometer.",
+            ends=ends,
+            time=time,
         )
     return say(
-        "The batch takes {time} to cool to {ends}, or in a cold bath, stirred, perhaps a tenth: go by the thermometer.", ends=ends, time=time
+        "The batch takes {time} to cool to {ends}, or in a cold bath, stirred, perhaps a tenth: go by the thermometer.",
+        ends=ends,
+        time=time,
     )
 
 
