@@ -3,7 +3,9 @@
 Decided: bytes are summed, not times and sizes. Why: it takes a hundredth of a second, and a figure changed twice in one tick of a clock
 must not be missed.
 
-Decided: SHA-256. Why: processors have instructions for it, with which it takes half as long as any other sum of the standard library.
+Decided: SHA-256. Why: processors have instructions for it, with which it takes half as long as any other of its strength in the standard
+library. Of what we have written ourselves a CRC-32 of each file is enough, which takes a third of that: nobody forges it, and of a billion
+changes by chance not one is missed.
 """
 
 import os
@@ -12,6 +14,7 @@ from collections.abc import Collection
 from hashlib import sha256
 from pathlib import Path
 from typing import Protocol
+from zlib import crc32
 
 # What is younger than this (seconds) as a run begins may have been changed while it was loaded.
 SETTLED = 10
@@ -68,6 +71,18 @@ def _add_folder(made: _Sum, path: str, shown: str, add_file: _AddFile, left_out:
 
 def add_bytes(made: _Sum, path: str, shown: str, *, loaded: bool = False) -> None:
     """Add the length and the bytes of a file. Raises UntoldError where it is `loaded` code that has just changed."""
+    data = _bytes_of(path, loaded=loaded)
+    made.update(_named(shown, len(data)))
+    made.update(data)
+
+
+def add_check(made: _Sum, path: str, shown: str) -> None:
+    """Add the length of a file and its CRC-32."""
+    data = _bytes_of(path)
+    made.update(_named(shown, len(data), f" {crc32(data)}"))
+
+
+def _bytes_of(path: str, *, loaded: bool = False) -> bytes:
     # Hundreds of files: what `open` makes of each takes twice as long.
     number = os.open(path, os.O_RDONLY | _AS_BYTES)
     try:
@@ -79,8 +94,7 @@ def add_bytes(made: _Sum, path: str, shown: str, *, loaded: bool = False) -> Non
             data += b"".join(iter(lambda: os.read(number, len(data) + 1), b""))
     finally:
         os.close(number)
-    made.update(_named(shown, len(data)))
-    made.update(data)
+    return data
 
 
 def add_times(made: _Sum, path: str, shown: str) -> None:

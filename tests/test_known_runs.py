@@ -141,13 +141,13 @@ def test_what_has_come_out_twice_alike_is_not_published_again(studio: Path, look
 @pytest.mark.usefixtures("looks")
 def test_a_folder_that_is_no_output_is_not_read(studio: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     summed: list[str] = []
-    add_bytes = files_summed.add_bytes
+    bytes_of = files_summed._bytes_of
 
-    def add(made: files_summed._Sum, path: str, shown: str, *, loaded: bool = False) -> None:
+    def read(path: str, *, loaded: bool = False) -> bytes:
         summed.append(path)
-        add_bytes(made, path, shown, loaded=loaded)
+        return bytes_of(path, loaded=loaded)
 
-    monkeypatch.setattr(sums, "add_bytes", add)
+    monkeypatch.setattr(files_summed, "_bytes_of", read)
     append(tmp_path / "letters" / "private.txt", "not ours")
     done = run("publish", studio, "--to", tmp_path / "letters", "--today", "2027-01-01")
     assert (done.status, "letters" in done.err) == (3, True)

@@ -11,7 +11,7 @@ from functools import cache, partial
 from hashlib import sha256
 from pathlib import Path
 
-from builder.sums import UntoldError, add, add_bytes, add_times, sum_of_files
+from builder.sums import UntoldError, add, add_bytes, add_check, add_times, sum_of_files
 
 PACKAGE = Path(__file__).resolve().parents[1]
 # All that takes part when content is read; a test holds that no other module of ours is loaded for it.
@@ -74,12 +74,18 @@ def _packages(folder: str) -> Iterator[str]:
 
 
 def sum_of_run(
-    words: Sequence[str], folders: Sequence[Path] = (), without: Collection[Path] = (), ships: tuple[Path, ...] = (), kind: str = OF_RUNS
+    words: Sequence[str],
+    folders: Sequence[Path] = (),
+    without: Collection[Path] = (),
+    written: Sequence[Path] = (),
+    ships: tuple[Path, ...] = (),
+    kind: str = OF_RUNS,
 ) -> str | None:
     """Return the sum of all that a run depends on, under which its result is known.
 
-    That is what was asked for, in `words`; every file of some folders, but for those `without`; all code, the folders that ship with it,
-    Python and its packages; and when the system's own libraries were last changed. None where one of them cannot be told.
+    That is what was asked for, in `words`; every file of some folders, but for those `without`, and of folders that were `written` by
+    a run before; all code, the folders that ship with it, Python and its packages; and when the system's own libraries were last changed.
+    None where one of them cannot be told.
     """
     made = sha256()
     left_out = frozenset(os.path.realpath(path) for path in without)
@@ -90,6 +96,8 @@ def sum_of_run(
             made.update(f"{len(text)} {text}".encode("utf-8", "surrogateescape"))
         for folder in folders:
             add(made, os.path.realpath(folder), "", add_bytes, left_out)
+        for folder in written:
+            add(made, os.path.realpath(folder), "", add_check, left_out)
     except (OSError, UntoldError):
         return None
     return f"{kind}{made.hexdigest()}"

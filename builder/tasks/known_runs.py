@@ -70,7 +70,7 @@ def _sum(words: tuple[str, ...], folder: Path, output: Path) -> str | None:
     beside = tuple(output.with_name(f".{output.name}.{end}") for end in ("lock", "work")) if output.name else ()
     # What is no output of ours is not read: it may be a whole disk, and is refused.
     outputs = (output,) if os.path.isdir(output / "site") else ()  # noqa: PTH112  nor what may not be looked into
-    return sum_of_run(words, (*outputs, folder), (*beside, output, folder / ".git"), ships=(CONTENT, LAYOUTS))
+    return sum_of_run(words, (folder,), (*beside, output, folder / ".git"), outputs, (CONTENT, LAYOUTS))
 
 
 def _names_somebody(run: KnownRun, studio: Studio) -> bool:

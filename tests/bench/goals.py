@@ -7,8 +7,8 @@ limited by the first five seconds, which nothing can share, and by those tries. 
 elements, a third into text and a quarter into percentages, all in the library. To keep garbage to the end would win a fifteenth, and take
 three times the memory.
 
-To know that nothing has changed takes two thirds as long as to load the modules that know what to do with it: it is the sum of 37 MB in 701
-files of the output. Our own code and what ships are known by their times.
+To know that nothing has changed takes a third as long as to load the modules that know what to do with it: it is the sum of 37 MB in 701
+files of the output, most of it to read them. Our own code and what ships are known by their times.
 
 `weigh` is measured in a studio where the recipe has been weighed before, at another size each time: a third of that is Python making some
 340 frozen dataclasses. With the recipe changed in between it takes longer, since the code that reads is loaded, and the first time more
