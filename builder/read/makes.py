@@ -1,11 +1,10 @@
 """A shape of what a file says makes a value of the model, and a field that the two have in common is declared once.
 
-It goes over by its name. What of it makes a value is made on the way, a name learns where it is written, a count
-becomes its number, and of things by name the model may want a list.
-What the shape works out has the name of the field. Only
-what else becomes something else is said, by a method beside the field (`becomes`). What is not written (None) is left to the model. The
-model's `place` is that of the key under which the whole stands, or of the one that the shape `stands_at`; its `key` or `name`, where the
-file has no such key, is what it is listed by. `places` are those of all its keys.
+It goes over by its name. What of it makes a value is made on the way, a name learns where it is written, a count becomes its number, and of
+things by name the model may want a list. What the shape works out has the name of the field. Only what else becomes something else is said,
+by a method beside the field (`becomes`). What is not written (None) is left to the model. The model's `place` is that of the key under
+which the whole stands, or of the one that the shape `stands_at`; its `key` or `name`, where the file has no such key, is what it is listed
+by. `places` are those of all its keys.
 
 So do the shapes of YAML (`shapes/shape.py`) and the rows of tables (`text/tables.py`).
 """

@@ -10,7 +10,6 @@ scale is one that is skipped beside the hot pot.
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from enum import Enum, auto
-from itertools import product
 
 from builder.compose.dates.time_words import STAFF_WORDS, who_does
 from builder.compose.formula.first_aid import aid_sentences
@@ -101,13 +100,15 @@ def compose_flow(
     flow = _Flow(studio, writer, short_again, foot, IN_CLASS if foot is Foot.DANGERS else at_head)
     all_batches = list({id(batch): batch for batch in (*batches, *(source.batch for source in sources))}.values())
     cold, warming = set[int](), set[int]()
-    for batch, ahead in product(all_batches, (True, False)):
+    for batch in all_batches:
         of_batch = [one for one in whole or sources if one.batch is batch]
-        warmed_by_itself = _lye_alone(studio, [*(one for one in of_batch if one.part.who is Who.AHEAD), *of_batch])
-        mine = [one.part for one in of_batch if (one.part.who is Who.AHEAD) is ahead and id(one.part) not in warmed_by_itself]
-        still = cold_parts(mine)
-        cold.update(map(id, still))
-        warming.update(map(id, mine[len(still) : len(still) + 1]))
+        ahead, later = ([one for one in of_batch if (one.part.who is Who.AHEAD) is early] for early in (True, False))
+        warmed_by_itself = _lye_alone(studio, (*ahead, *later))
+        for stretch in (ahead, later):
+            mine = [one.part for one in stretch if id(one.part) not in warmed_by_itself]
+            still = cold_parts(mine)
+            cold.update(map(id, still))
+            warming.update(map(id, mine[len(still) : len(still) + 1]))
     parts = tuple(flow.part(one, is_cold=id(one.part) in cold, warms=id(one.part) in warming) for one in sources)
     hazards = [one for batch in all_batches for one in hazards_of_recipe(studio, batch) if not whole or one not in HEAT]
     of_others = _Flow(studio, writer)

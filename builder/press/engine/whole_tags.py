@@ -8,7 +8,6 @@ Source: ISO 32000-1 (PDF 1.7), 14.6 to 14.8, from memory: what lies on another p
 table has at most one head and one foot; what is no content is an artifact.
 """
 
-from collections.abc import Iterator
 from typing import Any
 
 from pydyf import Array, Dictionary
@@ -112,6 +111,7 @@ class _Tree:
         holder = self._joined.get(reference, reference)
         return b"null" if holder is None else holder
 
-    def _elements_in(self, parent: Any) -> Iterator[Any]:
+    def _elements_in(self, parent: Any) -> list[Any]:
+        """Return the elements that an element holds now; what is in it may change while one goes through them."""
         found = (self._objects[kid] for kid in parent["K"] if isinstance(kid, bytes))
-        return (one for one in list(found) if one.get("Type") == "/StructElem")
+        return [one for one in found if one.get("Type") == "/StructElem"]
