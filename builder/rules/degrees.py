@@ -49,7 +49,7 @@ def degrees_meant(sentence: Sentence) -> tuple[Degrees, ...]:
 
 def is_bound(sentence: Sentence, degrees: Degrees) -> bool:
     """Tell whether a temperature of a sentence is one that something stays below."""
-    return _BELOW.search(sentence.words, max(0, degrees.begin - _NEAR), degrees.begin) is not None
+    return _BELOW.search(sentence.words, degrees.begin - _NEAR, degrees.begin) is not None
 
 
 def _once(sentence: Sentence, found: list[Degrees]) -> tuple[Degrees, ...]:

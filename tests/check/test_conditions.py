@@ -6,6 +6,7 @@ import pytest
 
 from builder.check.teaching.statements import conditions_of
 from builder.model.recipe.product import Condition
+from tests.check.test_at_the_edge import CLEAR
 from tests.making import lye, phase, recipe, share
 from tests.reckon.test_guests import STUDIO
 
@@ -48,3 +49,31 @@ def test_promises_about_an_allergen_are_tried_on_what_holds_it(name: str, famili
 def test_menthol_and_camphor_count_as_scent(name: str, scented: bool) -> None:
     one = replace(recipe(phase("all", {name: share("100")})), product="balm")
     assert ("scented" in conditions_of(one, STUDIO)) is scented
+
+
+# What each word of `only:` means stands at the head of content/tables/unsafe_steps.yaml; the recipes are judged by it, by hand.
+@pytest.mark.parametrize(
+    ("product", "names", "with_lye", "holds"),
+    [
+        ("lotion", ("water", "sunflower oil"), False, {"no lye", "unpreserved"}),
+        ("lotion", ("water", "sunflower oil", "potassium sorbate"), False, {"no lye"}),
+        ("lotion", ("water", "lotion base"), False, {"no lye"}),
+        ("lotion", ("aloe vera juice", "sunflower oil"), False, {"no lye", "unpreserved"}),
+        ("balm", ("sunflower oil", "beeswax"), False, {"no lye", "animal"}),
+        ("balm", ("sunflower oil", "candelilla wax"), False, {"no lye"}),
+        ("balm", ("sunflower oil", "lavender essential oil"), False, {"no lye", "scented"}),
+        ("bath salts", ("sea salt",), False, {"no lye", "wet", "bath"}),
+        ("bath salts", ("sea salt", "sunflower oil"), False, {"no lye", "wet", "bath", "oily"}),
+        ("scrub", ("sea salt", "sunflower oil"), False, {"no lye", "wet", "scrub", "oily"}),
+        ("scrub", ("sea salt", "glycerin"), False, {"no lye", "wet", "scrub"}),
+        ("melt-and-pour soap", (CLEAR, "sunflower oil"), False, {"no lye", "wet"}),
+        ("cold-process soap", ("sunflower oil", "water"), True, {"lye", "wet", "uncured"}),
+        ("cold-process soap", ("sunflower oil", "water"), False, {"lye", "wet", "uncured"}),
+        ("hot-process soap", ("sunflower oil", "water"), True, {"lye", "wet"}),
+        ("scrub", ("sunflower oil", "water"), True, {"lye", "wet", "scrub", "uncured"}),
+        ("balm", ("what nobody knows",), False, {"no lye"}),
+    ],
+)
+def test_all_that_holds_of_a_recipe(product: str, names: tuple[str, ...], with_lye: bool, holds: set[str]) -> None:
+    one = recipe(phase("all", {name: share("10") for name in names}), lye=lye() if with_lye else None)
+    assert conditions_of(replace(one, product=product), STUDIO) == holds

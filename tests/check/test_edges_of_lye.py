@@ -90,6 +90,17 @@ def test_the_fat_that_rounding_takes_most_of_is_named() -> None:
     assert f"weigh {most} on a scale that reads finer than 60 g" in remedy(one)
 
 
+# By hand: of 500 g 74 % are 370 g, 17 % are 85 g and 9 % are 45 g. In steps of 60 g that is 360 g, 60 g and 60 g: 25 g are missing of the
+# second, and 10 g of the first.
+def test_the_fat_of_which_the_most_is_missing_is_named_and_not_the_one_of_which_there_is_the_most() -> None:
+    bar = soap({"olive oil": 74, "coconut oil": 17, "beeswax": 9}, lye(superfat=5))
+    made = worked(bar, BAR, OilsSize(grams(500)), STUDIO.ingredients, [scale("60")], STUDIO.constants)
+    values = replace(sure(made.grams.lye), superfat=Fraction("-0.001"), asked=Fraction(0))
+    made = replace(made, columns=tuple(replace(column, lye=values) for column in made.columns), smallest=None)
+    said = remedy(Batch("a batch", WholeRecipe("test"), made, made.own, STUDIO.constants))
+    assert "weigh Coconut oil on a scale that reads finer than 60 g" in said
+
+
 # Whoever takes the most of a worst case is what the remedy is about: the scales, a wax in the cold, an alkali, or a fat.
 @pytest.mark.parametrize(
     ("causes", "by_scales", "product", "said"),

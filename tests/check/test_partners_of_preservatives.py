@@ -9,10 +9,11 @@ from fractions import Fraction
 import pytest
 
 from builder.check.keeping.preservative_fit import find_preservatives_that_do_not_fit
+from builder.model.place import Name, Place
 from builder.model.recipe.ingredient import Ingredient, Microbe
 from builder.model.recipe.recipe import MeasuredPh
 from tests.check.test_at_the_edge import BLEND, mixed
-from tests.making import figures, sure, told
+from tests.making import figures, phase, recipe, share, sure, told
 from tests.reckon.test_guests import STUDIO
 
 SORBATE = STUDIO.ingredients["potassium sorbate"]
@@ -55,3 +56,23 @@ def test_a_partner_works_at_both_ends_of_the_ph(measured: tuple[str, str] | None
 def test_what_covers_all_that_is_missing_is_named_and_parts_of_a_system_come_first() -> None:
     two = partner("a broad one", "3", "9", (Microbe.BACTERIA, Microbe.FUNGI), alone=True), partner("our partner", "3", "9")
     assert ": our partner, a broad one. " in remedy(None, *two, partner("no use", "3", "9", (Microbe.FUNGI,)))
+
+
+# A part of a system covers all and is too weak alone: what helps is another preservative, neither itself nor what is no preservative.
+def test_beside_a_part_of_a_system_another_preservative_is_named() -> None:
+    part = partner("our part", "3", "9", (Microbe.BACTERIA, Microbe.FUNGI))
+    other, oil = replace(part, name="our other"), replace(part, name="our oil", kind=STUDIO.ingredients["olive oil"].kind)
+    shelf = {key: one for key, one in STUDIO.ingredients.items() if one.kind is not SORBATE.kind}
+    of = replace(mixed(water="50", our_part="0.4"), product="lotion")
+    here = replace(STUDIO, ingredients={**shelf, **{one.key: one for one in (part, other, oil)}}, recipes={"one": of})
+    (found,) = [one for one in told(find_preservatives_that_do_not_fit(here)) if one.name == "preservation-in-part"]
+    assert "is a part of a system and too weak alone" in found.wrong
+    assert "at pH 4.5 to 6.5: our other. " in found.remedy
+
+
+def test_in_what_holds_no_water_the_first_preservative_is_told_of() -> None:
+    oily = recipe(phase("all", {"sunflower oil": share(98), BLEND: share(1), "potassium sorbate": share(1)}))
+    lines = [replace(line, ingredient=Name(line.ingredient.text, Place("recipes/one.yaml", at))) for at, line in enumerate(oily.lines)]
+    of = replace(oily, product="balm", phases=(replace(oily.phases[0], lines=tuple(lines)),))
+    (found,) = told(find_preservatives_that_do_not_fit(replace(STUDIO, recipes={"one": of})))
+    assert found.name == "preservative-without-water" and found.place.line == 1

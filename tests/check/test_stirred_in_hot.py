@@ -3,10 +3,16 @@
 Each was written before it was tried. That a broad preservative is added below 40 to 45 °C is common practice, no source; its card says so.
 """
 
+from dataclasses import replace
+from datetime import date
 from pathlib import Path
 
 import pytest
 
+from builder import pipeline
+from builder.check.formula.stirred_in_hot import find_what_is_stirred_in_too_hot
+from tests.check.test_at_the_edge import levels
+from tests.making import figures, sure
 from tests.test_findings import FINDINGS, check, lay_out
 
 CASE = FINDINGS / "stirred-in-too-hot"
@@ -71,3 +77,29 @@ def test_what_has_cooled_or_is_only_weighed_is_silent(steps: str, tmp_path: Path
 @pytest.mark.parametrize(("degrees", "found"), [("90", True), ("75", False)])
 def test_scent_in_what_is_hotter_than_fat_needs_is_found(degrees: str, *, found: bool, tmp_path: Path) -> None:
     assert _found(f"1. Pour one into the other at {degrees} °C.\n2. Stir in {{scent}} of the scent.", tmp_path) is found
+
+
+# The preservative of the case is added below 40 to 45 °C, and no fat needs more than 85 °C (its card, content/constants.yaml).
+@pytest.mark.parametrize(
+    ("step", "found"),
+    [
+        ("1. Blend both at 45 °C.\n2. Stir in the preservative.", False),
+        ("1. Blend both at 46 °C.\n2. Stir in the preservative.", True),
+        ("1. Pour one into the other at 85 °C.\n2. Stir in {scent} of the scent.", False),
+        ("1. Pour one into the other at 86 °C.\n2. Stir in {scent} of the scent.", True),
+    ],
+)
+def test_what_bears_so_much_and_no_more_is_told_of_above_it(step: str, *, found: bool, tmp_path: Path) -> None:
+    assert _found(step, tmp_path) is found
+
+
+# At its flash point the vapour burns (the definition of it).
+@pytest.mark.parametrize(("flash_point", "found"), [("90", 1), ("90.1", 0)])
+def test_a_scent_burns_at_its_flash_point(flash_point: str, found: int, tmp_path: Path) -> None:
+    _found("1. Pour one into the other at 90 °C.\n2. Stir in {scent} of the scent.", tmp_path)
+    studio = sure(pipeline.check(tmp_path / "studio", on=date(2027, 1, 1)).studio)
+    shelf = {
+        key: replace(one, figures={**one.figures, "flash point": figures(flash_point)}) if one.figure("flash point") else one
+        for key, one in studio.ingredients.items()
+    }
+    assert levels(find_what_is_stirred_in_too_hot(replace(studio, ingredients=shelf))) == ["stirred-in-too-hot caution"] * found

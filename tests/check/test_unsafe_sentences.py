@@ -4,6 +4,7 @@ The sentences stand in `unsafe_sentences.yaml`. Those marked published are those
 written before it was tried.
 """
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -113,3 +114,13 @@ def test_children_at_raw_soap_are_others_where_nobody_so_young_comes(age: int, *
 @pytest.mark.parametrize(("age", "found"), [(17, False), (18, True)])
 def test_teenagers_at_raw_soap_are_others_in_a_class_for_adults(age: int, *, found: bool) -> None:
     assert bool(found_in("Let the teenagers stir the batter.", "lye", age)) is found
+
+
+# A page is for everybody: nobody knows how old those are who read it, so that no danger of an age is met.
+@pytest.mark.parametrize("text", ["Let the kids pour the melted base.", "Let the children stir the batter."])
+def test_where_no_age_is_known_no_danger_of_an_age_is_met(text: str) -> None:
+    (sentence,) = sentences_of(value_as_text(text, Place("pages/about.md", 1, 1)))
+    said = Statement(sentence, Said.STEP, "Make the soap with lye.", text, holds=frozenset(map(Condition, HOLDS["lye"])))
+    of_age = tuple(danger for danger in STUDIO.unsafe_steps if danger.younger_than is not None or danger.from_age is not None)
+    met = {age: list(dangers_in(replace(said, youngest=age), of_age)) for age in (None, CHILD, ADULT)}
+    assert not met[None] and (met[CHILD] or met[ADULT])

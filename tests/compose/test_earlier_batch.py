@@ -1,7 +1,7 @@
 """Labels of bars that were made before a class: their day, batch, last day and weight, where the date tells of them."""
 
 from dataclasses import replace
-from datetime import datetime
+from datetime import datetime, timedelta
 from fractions import Fraction
 from typing import Any
 
@@ -14,11 +14,12 @@ from builder.compose.label_layout.label_plans import plan_labels, text_of
 from builder.model.dates.studio_class import Format
 from builder.model.label.earlier_batch import EarlierBatch
 from builder.model.recipe.quantity import Mass
+from builder.model.recipe.recipe import Cure
 from builder.model.teaching.class_plan import ClassPlan, MadeProduct
 from builder.reckon.teaching.classes import reckon_class
 from tests.compose.conftest import read_edition, write_studio
 from tests.composing import composed
-from tests.making import only_findings, sure
+from tests.making import only_findings, share, sure
 from tests.reckon.test_guests import STUDIO
 
 
@@ -81,9 +82,20 @@ def test_without_a_cure_the_last_day_is_asked_for_only_where_it_is_counted_from_
         assert [finding.name for finding in only_findings(find_earlier_batches_amiss(replace(sheet, made=made)))] == found
 
 
-def keeping(made: MadeProduct, keeps: str) -> MadeProduct:
-    """Return a product whose recipe says so much of how it keeps, and nothing of a cure."""
-    recipe = replace(made.batch.recipe, keeps=keeps, cure=None)
+# By the calendar: a cure of six weeks ends 42 days after the batch was made. The class of the edition is on its one date.
+@pytest.mark.parametrize(("late", "said"), [(0, ""), (1, ", the day after the class. "), (2, ", 2 days after the class. ")])
+def test_bars_that_cure_after_the_class_are_told_of_with_the_days_that_they_lack(edition: Edition, late: int, said: str) -> None:
+    sheet = shown(edition)
+    made_on = sure(sheet.date).on - timedelta(days=42 - late)
+    cured = tuple(keeping(one, "12 months", Cure("6 weeks", share(12), "ten bars")) for one in sheet.made)
+    found = only_findings(find_earlier_batches_amiss(replace(shown(edition, made_on=made_on), made=cured)))
+    assert [one.name for one in found] == ["earlier-batch-too-young"] * bool(late)
+    assert all(said in one.wrong for one in found)
+
+
+def keeping(made: MadeProduct, keeps: str, cure: Cure | None = None) -> MadeProduct:
+    """Return a product whose recipe says so much of how it keeps, and this of its cure."""
+    recipe = replace(made.batch.recipe, keeps=keeps, cure=cure)
     return replace(made, batches=tuple(replace(one, batch=replace(one.batch, recipe=recipe)) for one in made.batches))
 
 

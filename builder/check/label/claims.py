@@ -47,10 +47,10 @@ def claims_in(statement: Statement, rules: ClaimRules) -> Iterator[Met]:
     possible = _index(rules).possible(statement.words)
     if not possible or any_in(rules.about_claims, statement.words):
         return
-    clauses = [(clause, Words(clause.words)) for clause in clauses_of(statement.sentence)]
     talks = any_in(rules.about_claims, Words(statement.heading)) or "label" in statement.heading.casefold()
+    clauses = [(clause, Words(_without_quotes(clause.words) if talks else clause.words)) for clause in clauses_of(statement.sentence)]
     for claim in (rules.claims[number] for number in possible):
-        met = next(_met(claim, clauses, without_quotes=talks), None) if claim.only <= statement.holds else None
+        met = next(_met(claim, clauses), None) if claim.only <= statement.holds else None
         if met and not any_in(claim.unless, statement.words) and (not claim.near or any_in(claim.near, statement.words)):
             yield claim, *met
 
@@ -60,13 +60,16 @@ def _index(rules: ClaimRules) -> PatternIndex:
     return PatternIndex(claim.says for claim in rules.claims)
 
 
-def _met(claim: Claim, clauses: list[tuple[Clause, Words]], *, without_quotes: bool) -> Iterator[tuple[Clause, re.Match[str]]]:
+def _without_quotes(words: str) -> str:
+    """Return words with blanks for what stands in quotes."""
+    return _QUOTED.sub(lambda quoted: " " * len(quoted[0]), words)
+
+
+def _met(claim: Claim, clauses: list[tuple[Clause, Words]]) -> Iterator[tuple[Clause, re.Match[str]]]:
     for clause, words in clauses:
-        quoted = [one.span() for one in _QUOTED.finditer(clause.words)] if without_quotes else []
         for pattern in claim.says:
             for match in words.find_all(pattern):
-                in_quotes = any(begin <= match.start() and match.end() <= end for begin, end in quoted)
-                if not in_quotes and stands(clause, match, says_no_itself=claim.says_no_itself):
+                if stands(clause, match, says_no_itself=claim.says_no_itself):
                     yield clause, match
 
 

@@ -8,7 +8,6 @@ comes to half of one; what lies outside is a slip of the pen, such as an ounce f
 """
 
 from collections.abc import Iterator
-from datetime import timedelta
 from fractions import Fraction
 
 from builder.check.rule import CLASS, CLASS_IN_STUDIO, rule_on
@@ -82,12 +81,13 @@ def _too_young(plan: ClassPlan, made: MadeProduct, earlier: EarlierBatch) -> Ite
         return
     cured = cure.after(earlier.made_on.date())
     if cured > plan.date.on.date():
-        days = (cured - plan.date.on.date()) // timedelta(days=1)
+        days = (cured - plan.date.on.date()).days
+        late = "the day after the class" if days == 1 else f"{days} days after the class"
         yield caution(
             "earlier-batch-too-young",
             earlier.place,
-            f"{recipe.name}: a batch of {earlier.made_on.date().isoformat()} has cured on {cured.isoformat()}, {days} days after the "
-            "class. Young soap is harsher and heavier than its label says.",
+            f"{recipe.name}: a batch of {earlier.made_on.date().isoformat()} has cured on {cured.isoformat()}, {late}. "
+            "Young soap is harsher and heavier than its label says.",
             "Give out bars of an older batch; or accept it, and say how they were tested.",
             about=frozenset({Labels(made.make.recipe.text, plan.studio_class.key)}),
         )

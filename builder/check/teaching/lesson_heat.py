@@ -72,7 +72,7 @@ def hotter_than(sentence: Sentence, boils: Figure) -> Iterator[Degrees]:
             if (
                 found.low > round(boils.highest)
                 and not is_bound(sentence, found)
-                and not _NOT_WANTED.search(sentence.words, max(0, found.begin - _NEAR), found.begin)
+                and not _NOT_WANTED.search(sentence.words, found.begin - _NEAR, found.begin)
             ):
                 yield found
 

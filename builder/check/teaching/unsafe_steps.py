@@ -84,8 +84,7 @@ def _concerns(danger: UnsafeStep, statement: Statement) -> bool:
 def _holds(danger: UnsafeStep, statement: Statement) -> bool:
     """Tell whether what stands around a match leaves it a danger."""
     near = not danger.near or statement.said is Said.TOOL or any_in(danger.near, statement.near)
-    lacks = not danger.part_lacks or not any_in(danger.part_lacks, statement.part)
-    return near and lacks and not any_in(danger.unless, statement.words)
+    return near and not any_in(danger.part_lacks, statement.part) and not any_in(danger.unless, statement.words)
 
 
 def _are_one(danger: UnsafeStep, met: Met, other: UnsafeStep, met_before: Met) -> bool:

@@ -54,12 +54,12 @@ def scope(words: str, begin: int) -> int:
 
     The match may be that order itself: "do not wait, pour it in".
     """
-    start, goes_on = 0, max((found.start() for found in _GOES_ON.finditer(words, 0, begin)), default=-1)
-    for found in NEW_ORDER.finditer(words, 0, begin + _REACH):
+    start = 0
+    for found in NEW_ORDER.finditer(words[: begin + _REACH]):
         if found.end() > begin:
             break
         head = words[start : found.start()]
-        is_list = (goes_on >= found.start() or _OR_SOON.match(words, begin)) and negates(head)
+        is_list = (_GOES_ON.search(words, found.start(), begin) or _OR_SOON.match(words, begin)) and negates(head)
         is_list = is_list or bool(_NO_LIST.match(f"{head} ") and _LISTED_VERB.match(words, found.end()))
         only_no = _ONLY_NO.fullmatch(head) is not None
         if not is_list and not only_no:
@@ -69,10 +69,10 @@ def scope(words: str, begin: int) -> int:
 
 def negates(before: str) -> bool:
     """Tell whether what stands before a match in its clause denies it; who does nothing without something does it with it."""
-    without = _WITHOUT_LAST.search(before, max(0, len(before) - _REACH))
+    without = _WITHOUT_LAST.search(before, len(before) - _REACH)
     if without is not None and _NEVER.search(_BREAKS.split(before[: without.start()])[-1]):
         return False
-    weak = _WEAK.finditer(before, max(0, len(before) - _REACH))
+    weak = _WEAK.finditer(before, len(before) - _REACH)
     return _STRONG.search(before) is not None or any(_reaches(before[one.end() :]) for one in weak)
 
 

@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from functools import cached_property
-from itertools import chain
+from itertools import accumulate, chain
 
 from builder.model.remembered import remembered
 from builder.model.teaching.word_pattern import Stems, WordPattern
@@ -30,7 +30,7 @@ class Words:
     def beginnings(self) -> frozenset[str]:
         """Return every beginning of every word in it, but none longer than a stem by which patterns are sorted."""
         words = {word[:LONGEST] for word in _WORD.findall(self.small)}
-        return frozenset(word[:end] for word in words for end in range(1, len(word) + 1))
+        return frozenset(chain.from_iterable(map(accumulate, words)))
 
     def has_any(self, stems: Stems) -> bool:
         """Tell whether one of some stems stands in it."""

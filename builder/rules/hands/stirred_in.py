@@ -56,7 +56,7 @@ def stirred_in_hot(part: Part, named: Iterable[Named]) -> Iterator[StirredIn]:
     for sentence in (sentence for step in part.steps for sentence in step.sentences):
         for card, words in looked_for:
             at = _goes_in(sentence, words)
-            told = _heat_at(sentence, at, heat) if at else None
+            told = _heat_at(sentence, at[0], heat) if at else None
             if at and told is not None:
                 yield StirredIn(card, told, sentence.place(*at))
         if all_degrees_in(sentence):
@@ -75,23 +75,21 @@ def _goes_in(sentence: Sentence, words: re.Pattern[str]) -> tuple[int, int] | No
     """Return where a sentence says of something that it goes in; None where it does not."""
     for clause in clauses_of(sentence):
         for match in words.finditer(clause.words):
-            verbs = list(_VERB.finditer(clause.words, max(0, match.start() - _FAR), match.start()))
+            verbs = list(_VERB.finditer(clause.words, match.start() - _FAR, match.start()))
             goes_in = (bool(verbs) and verbs[-1]["puts"] is not None) or _GOES_IN.match(clause.words, match.end())
             if goes_in and not explains(clause) and stands(clause, match):
                 return clause.begin + match.start(), clause.begin + match.end()
     return None
 
 
-def _heat_at(sentence: Sentence, at: tuple[int, int], heat: Fraction | None) -> Fraction | None:
+def _heat_at(sentence: Sentence, at: int, heat: Fraction | None) -> Fraction | None:
     """Return the degC told at a spot of a sentence: the last before it, else the first after it, else those told before the sentence."""
-    begin, end = at
     degrees = all_degrees_in(sentence)
-    before = [one for one in degrees if one.end <= begin]
-    after = [one for one in degrees if one.begin >= end]
+    before = [one for one in degrees if one.end <= at]
     if before:
         return None if _cools(sentence, before[-1].end) else before[-1].low
-    if after:
-        return after[0].low
+    if degrees:
+        return degrees[0].low
     return None if _cools(sentence) else heat
 
 

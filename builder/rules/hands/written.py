@@ -6,7 +6,7 @@ from builder.model.teaching.lesson import Step
 from builder.rules.clauses import clauses_of, stands
 
 # "Write the weight down", "write down what it shows": not "write it on the label", which has a place already.
-_WRITES = re.compile(r"\b(?:write|note)\s+(?:[\w'’]+\s+){0,4}?down\b", re.IGNORECASE)
+_WRITES = re.compile(r"\b(?:write|note)\s+(?:[\w'’]+\s+){0,6}?down\b", re.IGNORECASE)
 
 
 def writes_down(step: Step) -> bool:
