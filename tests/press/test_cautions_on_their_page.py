@@ -66,6 +66,11 @@ def test_elsewhere_the_head_of_a_page_names_each_caution_that_stands_on_a_page_b
     assert not lacking(unsaid)
 
 
+@pytest.mark.parametrize("parts", [BY_DEFAULT[LARGE], pytest.param(("",), marks=pytest.mark.long)])
+def test_in_large_print_the_first_step_of_each_caution_stands_on_its_page(parts: tuple[str, ...]) -> None:
+    assert not [step for step in read(LARGE, parts) if step.first & step.lacks]
+
+
 def test_a_caution_that_stands_on_the_page_before_is_seen() -> None:
     """The reading itself: of a sheet pressed as a part runs on anywhere, it has to tell what its pages lack."""
     (sheet,) = sheets_of(HOME, ("gallon-jug-lotion--4",))

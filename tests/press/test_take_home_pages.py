@@ -49,6 +49,7 @@ TYPE = {HOME: (14, 20), LARGE: (18, 25.4)}  # Points of the type, and millimetre
 NAME_OF_STEP = re.compile(r"^[A-Z]\d+ ?")
 COLUMN = 9  # Points between two columns at the least.
 FOOT = 40  # Points from the lower edge, beneath which the title and the page stand.
+LARGE_FOOT = 54  # In large print.
 
 
 def sheet_of(kind: str, name: str) -> Path:
@@ -135,7 +136,7 @@ def test_a_page_onto_which_a_part_runs_names_it_at_its_head() -> None:
 @pytest.mark.parametrize("name", [TEA, JUG])
 def test_in_large_print_all_text_is_large_but_that_of_drawings_and_margins(name: str) -> None:
     for one in read(name, LARGE).pages:
-        lines = one.crop((0, 1.5 * FOOT, one.width, one.height - FOOT)).extract_text_lines()
+        lines = one.crop((0, 1.5 * FOOT, one.width, one.height - LARGE_FOOT)).extract_text_lines()
         small = [line["text"] for line in lines if max(round(char["size"]) for char in line["chars"]) < TYPE[LARGE][0]]
         assert all(re.fullmatch(r"[\d.g ]*", text) for text in small), small
 
@@ -213,6 +214,14 @@ def test_the_foot_of_each_page_says_whom_to_call_and_with_lye_what_comes_first(n
     for one in read(name).pages:
         foot = one.crop((0, one.height - FOOT, one.width, one.height)).extract_text()
         assert "Emergency: 911" in foot and says in foot
+
+
+@pytest.mark.parametrize("name", [TEA, pytest.param(LAB, marks=pytest.mark.long)])
+def test_in_large_print_the_foot_of_each_page_says_whom_to_call_in_large_type(name: str) -> None:
+    for one in read(name, LARGE).pages:
+        foot = one.crop((0, one.height - LARGE_FOOT, one.width, one.height))
+        assert foot.extract_text().startswith("Emergency: 911 · Poison center: 1-800-222-1222")
+        assert min(char["size"] for char in foot.chars) >= 15.9
 
 
 @pytest.mark.parametrize("name", [SOAP, LAB])
