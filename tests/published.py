@@ -84,6 +84,7 @@ MOST_TO_WARN = {
     "take-home sheet": ("orchard-sugar-scrub--2", "gallon-jug-lotion--4"),
     "take-home sheet in large print": ("mint-tin",),
     "steps at the bench": ("bath-tea-and-lip-balm/2027-02-06",),
+    "check list": ("lotion-from-scratch/2027-03-06",),
 }
 
 
@@ -239,6 +240,21 @@ def pdf_text(path: Path) -> str:
 def sheet_text(path: Path) -> str:
     """Return the text of a sheet: of the PDF where it was pressed, else of what was composed for it."""
     return pdf_text(path) if path.exists() else html_text(composed_for(path))
+
+
+def pdf_small_text(path: Path, points: float) -> str:
+    """Return all of a PDF that is set in type smaller than this."""
+    small = ""
+    pdf = pypdfium2.PdfDocument(path)
+    try:
+        for text in (page.get_textpage() for page in pdf):
+            for number in range(text.count_chars()):
+                # Sizes are those of CSS pixels, of which 4 are 3 points.
+                size = pypdfium2.raw.FPDFText_GetFontSize(text, number) * 0.75
+                small += chr(pypdfium2.raw.FPDFText_GetUnicode(text, number)) if size < points - 0.1 else ""
+    finally:
+        pdf.close()
+    return "".join(small.split())
 
 
 def pdf_fonts(path: Path) -> set[str]:

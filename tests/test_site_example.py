@@ -20,6 +20,7 @@ from tests.published import (
     pages,
     pdf_fonts,
     pdf_pages,
+    pdf_small_text,
     pdf_text,
     pdfs,
     published,
@@ -265,6 +266,13 @@ def test_every_pdf_is_on_the_studios_paper_in_our_fonts_and_tagged() -> None:
         assert fonts and all(font.replace("-", "").startswith(faces) for font in fonts), f"{path}: {fonts}"
         report = ua1.validate_pdf_bytes(path.read_bytes(), profile="ua1")
         assert report.is_compliant, f"{path}: {report.failures}"
+
+
+@pytest.mark.long(sample=True)
+def test_no_words_of_a_sheet_are_set_in_type_smaller_than_ten_points() -> None:
+    """TYPE-02: 10 pt at the least, 8 pt on labels (our own bound; no source). In drawings numbers are smaller, on the test page its rulers."""
+    for path in (path for path in pdfs() if "label" not in path.name and path.name not in ("tags.pdf", "pack.pdf")):
+        assert re.fullmatch(r"[\d.g]*", pdf_small_text(path, 10)), path
 
 
 @pytest.mark.long(sample=True)

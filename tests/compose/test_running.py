@@ -162,7 +162,7 @@ def test_the_check_list_is_in_the_order_of_doing_and_counts_the_sheets(edition: 
             whole = sum(each.copies * w.mass.grams for each, w in weighings)
             stands = Fraction(sure(re.search(rf"\b{re.escape(one.ingredient.lower())} ([\d.]+)\s?g", said.lower()))[1])
             assert whole <= stands < whole + 1
-    assert len([line for line in in_all if line.startswith("Scales, one at each bench that weighs: ")]) == 1
+    assert len([line for line in in_all if line.startswith("Scales for the batches, one at each bench that weighs: ")]) == 1
     assert "7 × chemical splash goggles" in groups["For each person"]
     text = page(composed("check list", edition, sheet)[0])
     assert all(line in text for lines in groups.values() for line in lines)

@@ -137,7 +137,7 @@ class _Words:
         return ShopRow(
             name=keep_together(sentence(say(one.name))),
             needed=quantity(one.kind, one.needed),
-            days="; ".join(f"{self._day(day)}:{NBSP}{quantity(one.kind, amount)}" for day, amount in one.on_days),
+            days="; ".join(f"{self._day_of_list(day)}:{NBSP}{quantity(one.kind, amount)}" for day, amount in one.on_days),
             stock=quantity(one.kind, one.have) if one.counted else "",
             packs=packs,
             price=self._money(one.purchase.price) if one.purchase else say("no price known") if one.short else "",
@@ -152,9 +152,13 @@ class _Words:
     def _keeps(self, one: Wanted) -> str:
         if not one.too_late:
             return ""
-        days = listed([self._day(day) for day in one.too_late])
-        first = self._day(one.on_days[0][0])
+        days = listed([self._day_of_list(day) for day in one.too_late])
+        first = self._day_of_list(one.on_days[0][0])
         return say("Bought for {first} it does not keep that long: buy what is for {days} later.", first=first, days=days)
+
+    def _day_of_list(self, day: date) -> str:
+        """Name a day that is shopped for: the head of the list says of which year, where all of them are of one."""
+        return short_date(day, self._locale, with_year=self._with_year)
 
     def _day(self, day: date) -> str:
         return short_date(day, self._locale, with_year=self._with_year or day.year != self._shopping.today.year)

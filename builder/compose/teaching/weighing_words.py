@@ -190,7 +190,7 @@ def scale_lines(plan: ClassPlan) -> Iterator[str]:
         benches[name] = max(at, benches.get(name, 1))
     if benches:
         counted = ", ".join(f"{number}\u00a0× {within(name)}" for name, number in benches.items())
-        yield say("Scales, one at each bench that weighs: {scales}", scales=counted)
+        yield say("Scales for the batches, one at each bench that weighs: {scales}", scales=counted)
 
 
 def cup_lines(plan: ClassPlan) -> Iterator[str]:
