@@ -270,8 +270,8 @@ def test_every_pdf_is_on_the_studios_paper_in_our_fonts_and_tagged() -> None:
 
 @pytest.mark.long(sample=True)
 def test_no_words_of_a_sheet_are_set_in_type_smaller_than_ten_points() -> None:
-    """TYPE-02: 10 pt at the least, 8 pt on labels (our own bound; no source). In drawings numbers are smaller, on the test page its rulers."""
-    for path in (path for path in pdfs() if "label" not in path.name and path.name not in ("tags.pdf", "pack.pdf")):
+    """Our own bound, TYPE-02: 10 pt at the least, 8 pt on labels. In drawings numbers are smaller, on the test page its rulers."""
+    for path in (one for one in pdfs() if "label" not in one.name and one.name not in ("tags.pdf", "pack.pdf")):
         assert re.fullmatch(r"[\d.g]*", pdf_small_text(path, 10)), path
 
 

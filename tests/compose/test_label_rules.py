@@ -236,7 +236,7 @@ def test_after_a_demonstration_of_soap_labels_get_the_code_of_the_earlier_batch_
     salts, bar = sheet.made
     shown = replace(sheet, teaching=replace(sheet.teaching, format=Format.DEMO))
     assert code_words(sheet, bar).endswith("Write it on each pot; the labels bear it.")
-    assert code_words(shown, salts).endswith("Write it on each pot; the labels bear it.")
+    assert code_words(shown, salts).endswith("Write it on the pot; the labels bear it.")
     assert code_words(shown, bar).endswith(FROM_BEFORE)
     assert code_words(sheet, bar, labelled=False).endswith("Write it on each pot, and on what is packed.")
     texts = [label_text(edition.studio, one, bar.batch, bar.containers[0].jars[0]) for one in (sheet, shown)]

@@ -29,7 +29,8 @@ from builder.model.place import Name
 from builder.model.recipe.recipe import Fill
 from builder.model.recipe.size import ToFill
 from builder.model.roster.roster import Guest
-from builder.model.teaching.class_plan import ClassPlan
+from builder.model.teaching.class_plan import ClassPlan, MadeProduct
+from builder.model.teaching.preparation import Worn
 from builder.reckon.teaching.classes import reckon_class
 from builder.reckon.teaching.preparation import reckon_preparation
 from tests.making import grams, share, sure
@@ -229,3 +230,29 @@ def test_tools_of_what_the_teacher_makes_stand_on_the_demo_table() -> None:
     assert set(ready.at_benches) <= set(salts.batch.recipe.tools)
     assert set(ready.at_demo) <= set(scrub.batch.recipe.tools)
     assert ready.at_benches and ready.at_demo
+
+
+def listing(made: MadeProduct, *tools: str) -> MadeProduct:
+    """Return a product whose recipe lists these tools."""
+    first = made.batches[0]
+    batch = replace(first.batch, recipe=replace(first.batch.recipe, tools=tools))
+    return replace(made, batches=(replace(first, batch=batch), *made.batches[1:]))
+
+
+def test_what_a_recipe_lists_to_put_on_is_counted_for_all_who_make_it_where_no_rule_asks_for_it() -> None:
+    plan = at(PARTY, 3)
+    salts = listing(plan.made[0], "cotton apron", "bowl")
+    asks_for_none = replace(plan.supervision, parts=())
+    hazard = next(hazard for part in plan.supervision.parts for hazard in part.hazards)
+    asked = reckon_preparation(PARTY, (salts,), 3, plan.supervision, {hazard: ["apron"]}).worn
+    assert reckon_preparation(PARTY, (salts,), 3, asks_for_none, {}).worn == (Worn("cotton apron", 3 + asks_for_none.staff),)
+    assert [one.item for one in asked if "apron" in one.item] == ["apron"]
+    shown = replace(salts, taught=replace(salts.taught, by_students=False, together=False, shown=True))
+    assert reckon_preparation(PARTY, (shown,), 3, asks_for_none, {}).worn == (Worn("cotton apron", asks_for_none.staff),)
+
+
+def test_a_scale_that_people_have_at_home_alone_is_not_set_out_in_class() -> None:
+    plan = at(PARTY, 3)
+    salts = listing(plan.made[0], "kitchen scale", "pocket scale", "bowl")
+    a_class = replace(PARTY, on_each_bench=(), on_the_demo_table=())
+    assert reckon_preparation(a_class, (salts,), 3, plan.supervision, {}, {"kitchen scale"}).at_benches == ("pocket scale", "bowl")

@@ -78,6 +78,11 @@ def number(mass: Mass) -> str:
     return f"{float(mass.grams):g}"
 
 
+def as_shown(mass: Mass) -> str:
+    """Return what matches a number of grams with as many noughts at its end as a scale shows."""
+    return re.escape(number(mass)) + ("0*" if "." in number(mass) else r"(?:\.0+)?")
+
+
 @pytest.fixture(scope="module")
 def made_up_folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
     folder = tmp_path_factory.mktemp("weighing") / "studio"
@@ -142,7 +147,7 @@ def agree(edition: Edition, sheet: ClassPlan) -> None:
         assert how(task) in row[0].split(":")[0]
         assert row[2] == ("once" if task.pots == 1 else f"{task.pots} times")
         assert f"{row[0]} ({row[1]}, {row[2]}): {row[3]}" in terminal
-        named, weight = re.escape(task.ingredient[1:]), re.escape(number(task.each))
+        named, weight = re.escape(task.ingredient[1:]), as_shown(task.each)
         cups = re.findall(
             rf"(\d+) (?:cups? or jugs? of {named}, {weight} g in|times?: (?:[^:]*, )?{named} {weight} g[,.])",
             checklist.replace(task.ingredient[0].lower() + task.ingredient[1:], task.ingredient[1:]),
@@ -173,7 +178,7 @@ def is_ready(task: WeighingTask) -> bool:
 def said_in(row: Sequence[str], task: WeighingTask) -> bool:
     return (
         row[1].startswith(task.recipe)
-        and f"{task.ingredient} {number(task.each)} g" in row[3].split("; ")
+        and any(re.fullmatch(f"{re.escape(task.ingredient)} {as_shown(task.each)} g", one) for one in row[3].split("; "))
         and whose(task) == row[1][len(task.recipe) :]
     )
 

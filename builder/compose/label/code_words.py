@@ -5,6 +5,13 @@ from builder.model.teaching.pot_for import PotFor
 from builder.words.say import message, say, say_count
 
 FROM_BEFORE = message("What is taken home is of an earlier batch: write its code and the day on which it was made on the labels.")
+# By whether there is one pot, and whether labels are printed.
+WHERE = {
+    (True, True): message("Batch code: {codes}. Write it on the pot; the labels bear it."),
+    (True, False): message("Batch code: {codes}. Write it on the pot, and on what is packed."),
+    (False, True): message("Batch code: {codes}. Write it on each pot; the labels bear it."),
+    (False, False): message("Batch code: {codes}. Write it on each pot, and on what is packed."),
+}
 OF_EARLIER = message("What is taken home is of the batch {code}, which the labels bear.")
 
 
@@ -22,9 +29,7 @@ def code_words(plan: ClassPlan, made: MadeProduct, *, labelled: bool = True) -> 
         if earlier:
             return f"{on_the_pot} {say(OF_EARLIER, code=earlier.batch)}"
         return f"{on_the_pot} {say(FROM_BEFORE)}"
-    if not labelled:
-        return say("Batch code: {codes}. Write it on each pot, and on what is packed.", codes=codes)
-    return say("Batch code: {codes}. Write it on each pot; the labels bear it.", codes=codes)
+    return say(WHERE[len(made.pots) == 1, labelled], codes=codes)
 
 
 def _codes(made: MadeProduct) -> str:

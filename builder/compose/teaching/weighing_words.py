@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator
 
 from builder.compose.punctuation import labelled
-from builder.compose.recipe.wording import NBSP, grams, listed, sentence, shortest, within
+from builder.compose.recipe.wording import NBSP, grams, listed, sentence, shortest, weighed, within
 from builder.compose.teaching.supervision_words import group_word, numbers, place_kind
 from builder.compose.views.running import CupRow
 from builder.model.lye.lye_solution import Bottles, LyeSolution
@@ -35,7 +35,7 @@ def weighing_rows(plan: ClassPlan) -> tuple[CupRow, ...]:
     for task in plan.weighing.tasks:
         often = say("once") if task.pots == 1 else say_count("{count}\u00a0time", "{count}\u00a0times", task.pots)
         key = (say(POT_WORDS[task.purpose].beside_recipe, recipe=task.recipe), who_weighs(plan, task), often)
-        rows.setdefault(key, []).append(f"{say(task.ingredient)} {grams(task.each)}")
+        rows.setdefault(key, []).append(f"{say(task.ingredient)} {weighed(task.weighed, 'g')}")
     return tuple(CupRow(recipe, where, often, "; ".join(what)) for (recipe, where, often), what in rows.items())
 
 
@@ -106,7 +106,7 @@ def weighed_in(plan: ClassPlan, part: Part) -> Iterator[str]:
     """Yield in words what is weighed in a part: once for all pots that take the same, and apart from them for the teacher's own pot."""
     whose: dict[tuple[PotFor, int], list[str]] = {}
     for task in plan.weighing.in_part(part):
-        whose.setdefault((task.purpose, task.pots), []).append(f"{say(task.ingredient)} {grams(task.each)}")
+        whose.setdefault((task.purpose, task.pots), []).append(f"{say(task.ingredient)} {weighed(task.weighed, 'g')}")
     pots_of: dict[str, list[tuple[PotFor, int]]] = {}
     for pots, amounts in whose.items():
         pots_of.setdefault(", ".join(amounts), []).append(pots)
@@ -203,7 +203,7 @@ def cup_lines(plan: ClassPlan) -> Iterator[str]:
         if task.part is None or task.caustic:
             yield _cups(task)
         else:
-            by_part.setdefault((task.part.title, task.pots), []).append(f"{within(task.ingredient)} {grams(task.each)}")
+            by_part.setdefault((task.part.title, task.pots), []).append(f"{within(task.ingredient)} {weighed(task.weighed, 'g')}")
     for (title, pots), amounts in by_part.items():
         yield say_count(
             "{part}, {count}\u00a0time: {amounts}. Mark each cup with what is in it, and how much",
@@ -216,7 +216,7 @@ def cup_lines(plan: ClassPlan) -> Iterator[str]:
 
 def _cups(task: WeighingTask) -> str:
     """Return how many cups of one thing are weighed ahead, and how they are marked."""
-    said = {"ingredient": within(task.ingredient), "weight": grams(task.each)}
+    said = {"ingredient": within(task.ingredient), "weight": weighed(task.weighed, "g")}
     if task.caustic:
         return say_count(
             "{count}\u00a0lidded cup of dry {ingredient}, {weight} in it, marked: its name, {mark}, its weight",

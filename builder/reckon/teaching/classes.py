@@ -52,10 +52,17 @@ def _on_date(studio: Studio, studio_class: StudioClass, batches: ClassBatches, d
         waiting=reckon_guests(studio, studio_class, date, waiting=True),
         teaching=teaching,
         supervision=supervision,
-        preparation=reckon_preparation(studio_class, made, come.students, supervision, gear_by_hazard(studio.cautions.values())),
+        preparation=reckon_preparation(
+            studio_class, made, come.students, supervision, gear_by_hazard(studio.cautions.values()), _only_at_home(studio)
+        ),
         weighing=reckon_weighing(studio, studio_class, made, come.groups),
         heat=_heat(studio, studio_class, made, timeline),
     )
+
+
+def _only_at_home(studio: Studio) -> set[str]:
+    """Return the names of scales that people have at home and the studio has not."""
+    return {one.name for one in studio.profile.home_scales} - {one.name for one in studio.profile.scales}
 
 
 def _heat(

@@ -6,7 +6,7 @@ caution tells of minutes that are not planned.
 Decided: what is done ahead on the day ends when the class begins. Why: the clock of the morning can be read off backwards.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 
 from builder.model.dates.studio_class import BatchFor, StudioClass
 from builder.model.teaching.caution import CautionText
@@ -29,27 +29,49 @@ def gear_by_hazard(cautions: Iterable[CautionText]) -> Gear:
 
 
 def reckon_preparation(
-    studio_class: StudioClass, made: tuple[MadeProduct, ...], students: int, supervision: Supervision, gear: Gear
+    studio_class: StudioClass,
+    made: tuple[MadeProduct, ...],
+    students: int,
+    supervision: Supervision,
+    gear: Gear,
+    home_scales: Collection[str] = (),
 ) -> Preparation:
-    """Work out what has to be ready for so many students; `gear` is what cautions ask for beside the rules, by hazard."""
+    """Work out what has to be ready for so many students; `gear` is what cautions ask for beside the rules, by hazard.
+
+    `home_scales` are the names of scales that people have at home and the studio has not: of its own the weighings say which.
+    """
     # One batch for all is made at the demo table; what people then need at their places is for the class to say.
     by_hand = [one for one in made if one.taught.by_students or one.taught.together]
     hands = [one for one in by_hand if one.make.batch_for is not BatchFor.CLASS]
     demo = [one for one in made if one not in hands]
     kit = tuple(dict.fromkeys(thing for part in supervision.parts for rule in part.rules for thing in rule.kit))
+    worn = worn_by(supervision, students, gear)
+    everybody = students + supervision.staff
+    worn += _worn_by_recipes({everybody: by_hand, supervision.staff: made}, worn)
     return Preparation(
-        worn=worn_by(supervision, students, gear),
+        worn=worn,
         kit=(*kit, *_at_pots(supervision, gear, kit)),
-        at_benches=studio_class.on_each_bench or _tools(hands),
-        at_demo=studio_class.on_the_demo_table or _tools(demo),
+        at_benches=studio_class.on_each_bench or _tools(hands, home_scales),
+        at_demo=studio_class.on_the_demo_table or _tools(demo, home_scales),
         at_sink=studio_class.at_the_sink,
     )
 
 
-def _tools(made: Iterable[MadeProduct]) -> tuple[str, ...]:
-    """Return the tools of some recipes, without what people wear."""
+def _tools(made: Iterable[MadeProduct], not_there: Collection[str]) -> tuple[str, ...]:
+    """Return the tools of some recipes, without what people wear and what is `not_there`."""
     tools = (tool for one in made for tool in one.batch.recipe.tools)
-    return tuple(dict.fromkeys(tool for tool in tools if not is_gear(tool, GEAR)))
+    return tuple(dict.fromkeys(tool for tool in tools if tool not in not_there and not is_gear(tool, GEAR)))
+
+
+def _worn_by_recipes(made_by: Mapping[int, Iterable[MadeProduct]], worn: Iterable[Worn]) -> tuple[Worn, ...]:
+    """Count what recipes list to put on and no rule asks for, as an apron: for as many people as make them, most first."""
+    kinds = {kind_of(one.item) for one in worn}
+    found: dict[str, Worn] = {}
+    for people, made in made_by.items():
+        for tool in (tool for one in made for tool in one.batch.recipe.tools if is_gear(tool, GEAR)):
+            if kind_of(tool) not in kinds:
+                found.setdefault(kind_of(tool), Worn(tool, people))
+    return tuple(found.values())
 
 
 def worn_by(supervision: Supervision, students: int, gear: Gear) -> tuple[Worn, ...]:
