@@ -44,6 +44,15 @@ def test_a_soap_bears_what_is_weighed_for_it(percent: str, found: int) -> None:
     assert levels(find_too_much_in_soap(one)) == ["too-much-in-soap caution"] * found
 
 
+# What is usual may be weighed, though the scale shows a little more of it: 2 % of 530 g are 10.6 g, of which a scale of 1 g shows 11 g.
+@pytest.mark.parametrize(("percent", "found"), [("2", 0), ("2.001", 1)])
+def test_what_is_usual_may_be_rounded_up(percent: str, found: int) -> None:
+    bar, stock = soap({"olive oil": 100}, lye(), {"our clay": percent}), {**STUDIO.ingredients, "our clay": CLAY}
+    made = worked(bar, of_kind(Contact.RINSE_OFF), OilsSize(grams(530)), stock, [scale("1")], STUDIO.constants)
+    one = Batch("a batch", WholeRecipe("test"), made, made.own, STUDIO.constants, cards=stock)
+    assert levels(find_too_much_in_soap(one)) == ["too-much-in-soap caution"] * found
+
+
 # By hand: 1000 g of olive oil take about 128 g of lye and 260 g of water, so that 1 % of a portion is about 1.39 % of its oils.
 @pytest.mark.parametrize(
     ("percent", "chosen", "found"), [("", "1.3", 0), ("", "1.5", 1), ("0.6", "0.9", 0), ("0.6", "1.1", 1), ("2", "0.1", 1)]

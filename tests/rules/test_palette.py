@@ -37,6 +37,17 @@ def test_what_a_studio_does_not_name_is_ours() -> None:
     assert (by_day["paper"], by_day["accent"], by_day["leaf"], by_day["on-accent"]) == (WHITE, ACCENT, ACCENT, WHITE)
 
 
+# Of a paper of grey 230 and an accent of black 8 % lie in what is pale: 0.92 x 230 = 211.6; the lines have a fifth and 65 % of the ink.
+def test_grounds_by_day_are_the_paper_and_the_paper_with_a_little_of_the_accent() -> None:
+    by_day = palette(Look(accent=BLACK, paper="#e6e6e6")).day
+    assert (by_day["paper"], by_day["pale"], by_day["accent"], by_day["leaf"]) == ("#e6e6e6", "#d4d4d4", BLACK, BLACK)
+    assert by_day["line"] == mixed("#e6e6e6", "#12252b", 0.2) and by_day["strong-line"] == mixed("#e6e6e6", "#12252b", 0.65)
+
+
+def test_a_studio_that_names_no_colour_has_none_of_its_own() -> None:
+    assert palette(Look()).day == {} and palette(Look()).night == {}
+
+
 # #767676 has 4.54 to 1 on white (from memory), and a step of lightness is less than one of its 118 of 255 shades.
 def test_the_nearest_shade_that_can_be_read_is_taken() -> None:
     assert readable(GREY, (WHITE,), 4.5, darker=True) in ("#767676", "#757575")
