@@ -10,6 +10,7 @@ import pytest
 
 from builder.check.batches import Batch, batch_of
 from builder.check.dose.colour_not_allowed import find_colours_not_allowed
+from builder.model.recipe.body_part import BodyPart
 from builder.model.recipe.ingredient import DeclaredAs
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.product import Contact
@@ -31,7 +32,7 @@ COLOUR = replace(card("our colour"), declared_as=DeclaredAs.COLOUR, colour_name=
 NO_COLOUR = replace(COLOUR, declared_as=DeclaredAs.INGREDIENT, kind=IngredientKind.COLOURANT)
 
 
-def seen(product: str, *, region: str = "US", colour: Any = COLOUR, used_on: tuple[str, ...] = (), **row: Any) -> Batch:
+def seen(product: str, *, region: str = "US", colour: Any = COLOUR, used_on: tuple[BodyPart, ...] = (), **row: Any) -> Batch:
     studio = replace(
         STUDIO, profile=replace(STUDIO.profile, region=region), colour_rules=(replace(ROW, **row),), limits=(),
         ingredients={**STUDIO.ingredients, "our colour": colour},
@@ -64,8 +65,8 @@ NOT_LISTED, NOT_LIPS = ["colour-not-listed stop"], ["colour-not-for-lips stop"]
             ["colour-not-listed caution"],
         ),
         ("balm", {"for_eyes": False}, []),
-        ("balm", {"for_eyes": False, "used_on": ("eye",)}, ["colour-not-for-eyes stop"]),
-        ("balm", {"for_eyes": True, "used_on": ("eye",)}, []),
+        ("balm", {"for_eyes": False, "used_on": (BodyPart.EYE,)}, ["colour-not-for-eyes stop"]),
+        ("balm", {"for_eyes": True, "used_on": (BodyPart.EYE,)}, []),
         # Elsewhere it is no law.
         ("balm", {"is_listed": False, "region": "EU"}, []),
     ],
