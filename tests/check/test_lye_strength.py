@@ -12,7 +12,7 @@ from builder.model.recipe.recipe import WaterBy
 from builder.model.recipe.size import OilsSize
 from builder.model.subject import WholeRecipe
 from tests.check.test_at_the_edge import levels
-from tests.making import cards, fat, grams, lye, scale, share, soap, sure, worked
+from tests.making import cards, fat, grams, lye, scale, share, soap, sure, told, worked
 from tests.reckon.test_guests import STUDIO
 
 PASTE = Product("liquid soap", "Liquid soap", Contact.RINSE_OFF, True, DeclaredBy.WEIGHT)
@@ -78,3 +78,12 @@ def test_a_solution_may_bring_all_the_water_and_no_more(strength: str, found: li
     plan = lye(purity=100, ready_mixed=share(33), water=(WaterBy.CONCENTRATION, strength))
     made = worked(soap({"fat": 100}, plan), PASTE, OilsSize(grams(1000)), cards(fat("fat", 190)), [scale("0.01")])
     assert levels(find_too_strong_lye(Batch("a soap", WholeRecipe("test"), made, made.own, STUDIO.constants))) == found
+
+
+# Of 1000 g of oils a lye of 33.95 % needs a solution of as much, and whole per cent are told: 34 %; of 40.2 % it is 41 %.
+@pytest.mark.parametrize(("strength", "least"), [("0.3395", 34), ("0.402", 41)])
+def test_as_strong_a_solution_is_asked_for_as_brings_no_more_water(strength: str, least: int) -> None:
+    plan = lye(purity=100, ready_mixed=share(33), water=(WaterBy.CONCENTRATION, strength))
+    made = worked(soap({"fat": 100}, plan), PASTE, OilsSize(grams(1000)), cards(fat("fat", 190)), [scale("0.01")])
+    (found,) = told(find_too_strong_lye(Batch("a soap", WholeRecipe("test"), made, made.own, STUDIO.constants)))
+    assert f"use a stronger ready-mixed solution: of {least} % at least." in found.remedy

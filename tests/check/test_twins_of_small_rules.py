@@ -22,7 +22,7 @@ from builder.model.place import Name, Place
 from builder.model.recipe.recipe import AmountsAs, Choice, Fill, LyePlan, Recipe, WaterBy
 from builder.model.roster.roster import About, Roster, RosterRow
 from tests.check.test_at_the_edge import levels, mixed
-from tests.making import grams, lye, share, soap, told
+from tests.making import grams, lye, phase, recipe, share, soap, told
 from tests.reckon.test_guests import LOTION, STUDIO
 
 NAOH, KOH = "sodium hydroxide", "potassium hydroxide"
