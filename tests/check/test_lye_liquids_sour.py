@@ -65,3 +65,12 @@ def test_an_alkali_of_which_too_little_is_known_is_a_finding_of_its_own(lacks: s
     here = replace(STUDIO, ingredients={**STUDIO.ingredients, "sodium hydroxide": ours})
     plan = lye(liquids=ALL, water=(WaterBy.RATIO, 2))
     assert levels(find_unfit_lye_liquids(replace(here, recipes={"one": soap({"olive oil": 100}, plan)}))) == []
+
+
+@pytest.mark.parametrize("lacks", ["molar mass", "purity", "protons"])
+def test_an_acid_of_which_too_little_is_known_is_a_finding_of_its_own(lacks: str) -> None:
+    known = STUDIO.ingredients["vinegar"]
+    ours = replace(known, figures={name: figure for name, figure in known.figures.items() if name != lacks})
+    here = replace(STUDIO, ingredients={**STUDIO.ingredients, "vinegar": ours})
+    plan = lye(liquids=ALL, purity=100, water=(WaterBy.RATIO, 2))
+    assert levels(find_unfit_lye_liquids(replace(here, recipes={"one": soap({"olive oil": 100}, plan)}))) == []
