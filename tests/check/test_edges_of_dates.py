@@ -18,7 +18,7 @@ from builder.check.teaching.time_does_not_fit import find_times_that_do_not_fit
 from builder.model.dates.published_date import PublishedDate
 from builder.model.dates.studio_class import ClassDate, StudioClass
 from builder.model.label.label_sheet import LabelWishes
-from builder.model.place import NOWHERE, Name
+from builder.model.place import NOWHERE, Name, Place
 from builder.model.recipe.quantity import Duration
 from builder.model.roster.roster import Roster, RosterRow
 from builder.model.studio import Studio
@@ -27,7 +27,7 @@ from builder.model.supplies.supply import SupplyKind
 from builder.model.teaching.lesson import Part, Who
 from tests.check.test_at_the_edge import levels
 from tests.check.test_seen_from_elsewhere import studio_of
-from tests.making import grams
+from tests.making import grams, told
 from tests.reckon.test_guests import LOTION, STUDIO
 from tests.test_findings import check
 
@@ -145,6 +145,45 @@ def test_parts_take_just_as_long_as_the_class_and_the_wait(made: int, wait: int,
     parts = (part(Who.TOGETHER, made), part(Who.WAITING, wait), part(Who.TOGETHER, laid, in_the_wait=True))
     one = replace(LOTION, length=Duration(Fraction(60)), lesson=replace(LOTION.lesson, parts=parts))
     assert sorted(levels(find_times_that_do_not_fit(having(one)))) == found
+
+
+WAIT, TOGETHER = (Who.WAITING, False), (Who.TOGETHER, False)
+LAID = (Who.TOGETHER, True)
+
+
+@pytest.mark.parametrize(
+    ("parts", "missing"),
+    [
+        ([WAIT, LAID], []),
+        ([WAIT, LAID, LAID], []),
+        ([LAID], [0]),
+        ([LAID, LAID], [0, 1]),
+        ([TOGETHER, LAID], [1]),
+        ([WAIT, TOGETHER, LAID], [2]),
+        ([WAIT, LAID, TOGETHER, LAID], [3]),
+    ],
+)
+def test_what_is_laid_into_a_wait_stands_behind_one(parts: list[tuple[Who, bool]], missing: list[int]) -> None:
+    run = tuple(replace(part(who, 5, in_the_wait=laid), place=Place("lesson.md", at)) for at, (who, laid) in enumerate(parts))
+    one = replace(LOTION, length=Duration(Fraction(60)), lesson=replace(LOTION.lesson, parts=run))
+    found = told(find_times_that_do_not_fit(having(one)))
+    assert [finding.place.line for finding in found if finding.name == "wait-missing"] == missing
+
+
+# By hand: 60 minutes are an hour, 75 an hour and a quarter; what stands in headings has no hour of nothing and no minutes of nothing.
+@pytest.mark.parametrize(
+    ("minutes", "said"),
+    [
+        (60, "The parts take 1 h, which is 30 min more than"),
+        (95, "The parts take 1 h 35 min, which is 1 h 5 min more than"),
+        (31, "The parts take 31 min, which is 1 min more than"),
+        (29, "The parts take 29 min and leave 1 min of the class"),
+        (30, ""),
+    ],
+)
+def test_times_are_told_as_headings_write_them(minutes: int, said: str) -> None:
+    one = replace(LOTION, length=Duration(Fraction(30)), lesson=replace(LOTION.lesson, parts=(part(Who.TOGETHER, minutes),)))
+    assert [said in finding.wrong for finding in told(find_times_that_do_not_fit(having(one)))] == [True] * bool(said)
 
 
 @pytest.mark.parametrize("sheet_of_class", [True, False])

@@ -13,20 +13,21 @@ from builder.check.batches import Batch, batch_of
 from builder.check.dose.limit_words import limit_in_words, span_in_words, why_open
 from builder.check.dose.over_limit import find_amounts_over_limits
 from builder.check.dose.scent_without_limit import find_scents_without_limit
+from builder.check.lye.acid_strength import find_acids_of_unknown_strength
 from builder.model.dose.limit import Limit, LimitRole, LimitWeight
 from builder.model.dose.towards import Counted
 from builder.model.finding import Finding
 from builder.model.hazard import Hazard
 from builder.model.label.region import ANY_REGIONS
 from builder.model.recipe.figure import Known
-from builder.model.recipe.ingredient import Ingredient, LabelName
+from builder.model.recipe.ingredient import CountsAs, Ingredient, LabelName
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.recipe import Recipe
 from builder.model.recipe.size import TotalSize
 from builder.model.subject import WholeRecipe
 from builder.reckon import reckon_recipe
 from tests.check.test_at_the_edge import levels, mixed
-from tests.making import card, grams, told
+from tests.making import card, grams, lye, told
 from tests.reckon.test_counting import blend, limit
 from tests.reckon.test_guests import STUDIO
 
@@ -197,3 +198,27 @@ def test_of_all_scent_together_the_words_are_its_own() -> None:
     (one,) = found(mixed(lavender_essential_oil="1.01"), total)
     assert one.name == "scent-over-usual" and one.remedy.startswith("Use less, ")
     assert found(mixed(lavender_essential_oil="1"), total) == []
+
+
+# An acid is sold dry and in solutions: how much of it there is says its purity, or the shares that its supplier has stated.
+@pytest.mark.parametrize(
+    ("kind", "counts", "shares", "purity", "with_lye", "said"),
+    [
+        (IngredientKind.ACID, CountsAs.OTHER, False, False, False, 1),
+        (IngredientKind.OTHER, CountsAs.ACID, False, False, False, 1),
+        (IngredientKind.OTHER, CountsAs.OTHER, False, False, False, 0),
+        (IngredientKind.ACID, CountsAs.OTHER, True, False, False, 0),
+        (IngredientKind.ACID, CountsAs.OTHER, False, True, False, 0),
+        # What takes up lye is a finding of its own.
+        (IngredientKind.ACID, CountsAs.OTHER, False, False, True, 0),
+    ],
+)
+def test_how_strong_an_acid_is_is_asked_for_where_a_limit_counts_it(
+    kind: IngredientKind, counts: CountsAs, shares: bool, purity: bool, with_lye: bool, said: int
+) -> None:
+    label = LabelName(("our acid",), ("our acid",), Known.SUPPLIER, {0: (Fraction(1), Fraction(1))} if shares else {})
+    ours = replace((card("our acid", purity=80) if purity else card("our acid")), kind=kind, counts_as=counts, label_name=label)
+    one = seen(mixed(our_acid="1"), limit("our acid", most="5"), cards=(ours,))
+    if with_lye:
+        one = replace(one, worked=replace(one.worked, recipe=replace(one.worked.recipe, lye=lye())))
+    assert levels(find_acids_of_unknown_strength(one)) == ["strength-missing stop"] * said
