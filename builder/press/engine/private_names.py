@@ -9,17 +9,55 @@ No other module writes them;
 Decided: a text that fits a line but for the space at its end is kept whole, in place of the library's own break. Why: where a number in
 bold did not fit after it, the library left the first word of such a text on a line by itself.
 
+Decided: how a text breaks in one style and width is remembered. Why: of three texts two have been broken before, for another size of the
+sheet or on another sheet, and shaping them is a sixth of all laying out.
+
 Decided: a drawing of one size is put into a PDF as a form the first time, and shown again from there, whether it is a file or stands in
 the HTML each time. Why: the library draws an SVG anew wherever it stands: a border some fifty times for each box, the front of a label on
 each label.
 """
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from copy import copy
 from typing import Any
+from weakref import WeakKeyDictionary
 from xml.etree import ElementTree
 
-# What the library's break of a line gives: where it goes on is the third.
-GOES_ON = 2
+# What the library's break of a line gives: the layout of the text first, where it goes on third.
+LAYOUT, GOES_ON = 0, 2
+# What it reads of a style, but for `white_space`.
+TEXT_STYLE = (
+    "direction",
+    "font_family",
+    "font_feature_settings",
+    "font_kerning",
+    "font_language_override",
+    "font_size",
+    "font_stretch",
+    "font_style",
+    "font_variant_alternates",
+    "font_variant_caps",
+    "font_variant_east_asian",
+    "font_variant_ligatures",
+    "font_variant_numeric",
+    "font_variant_position",
+    "font_variation_settings",
+    "font_weight",
+    "hyphenate_character",
+    "hyphenate_limit_chars",
+    "hyphenate_limit_zone",
+    "hyphens",
+    "lang",
+    "letter_spacing",
+    "overflow_wrap",
+    "tab_size",
+    "text_decoration_line",
+    "word_break",
+    "word_spacing",
+)
+# So many broken texts are remembered, some 10 MB.
+LINES_KEPT = 20_000
+Split = Callable[..., Any]
 
 
 def boxes_of(page: Any, *, placeholders: bool = False) -> Iterator[Any]:
@@ -74,13 +112,19 @@ def made_of(tagged: Any) -> Any:
     return getattr(tagged, "made_of", None)
 
 
-def keep_lines_whole() -> None:
-    """Break no line because the space after its text is too much, which leaves a word alone. Calling it again changes nothing."""
-    from weasyprint.layout import inline
+def break_lines() -> None:
+    """Break lines as this stage wants them, each text of a style and a width once. Calling it again changes nothing."""
+    from weasyprint.layout import inline, preferred
 
     split = inline.split_first_line
-    if getattr(split, "keeps_lines_whole", False):
+    if getattr(split, "is_ours", False):
         return
+    inline.split_first_line = remembering(keeping_lines_whole(split))
+    preferred.split_first_line = remembering(split)
+
+
+def keeping_lines_whole(split: Split) -> Split:
+    """Break no line because the space after its text is too much, which leaves a word alone."""
 
     def split_first_line(text: str, style: Any, context: Any, width: float | None, *others: Any, **named: Any) -> Any:
         found = split(text, style, context, width, *others, **named)
@@ -90,8 +134,34 @@ def keep_lines_whole() -> None:
         fits = split(text.rstrip(" "), style, context, width, *others, **named)[GOES_ON] is None
         return split(text, style, context, None, *others, **named) if fits else found
 
-    split_first_line.keeps_lines_whole = True  # type: ignore[attr-defined]
-    inline.split_first_line = split_first_line
+    return split_first_line
+
+
+def remembering(split: Split) -> Split:
+    """Remember how each text was broken, for as long as the fonts last that it is set in."""
+    known: WeakKeyDictionary[Any, dict[Any, Any]] = WeakKeyDictionary()
+
+    def split_first_line(text: str, style: Any, context: Any, width: float | None, *others: Any, **named: Any) -> Any:
+        lines = known.setdefault(style.font_config, {})
+        key = (text, _text_style(style), style["white_space"], width, others, *named.items())
+        found = lines.get(key)
+        if found is None:
+            if len(lines) >= LINES_KEPT:
+                lines.clear()
+            found = lines[key] = split(text, style, context, width, *others, **named)
+        # Who draws a line writes on its layout.
+        return (copy(found[LAYOUT]), *found[LAYOUT + 1 :])
+
+    split_first_line.is_ours = True  # type: ignore[attr-defined]
+    return split_first_line
+
+
+def _text_style(style: Any) -> str:
+    """Return what breaking a line reads of a style, which no layout changes but for `white_space`."""
+    noted = vars(style)
+    if "text_style" not in noted:
+        noted["text_style"] = str([style[name] for name in TEXT_STYLE])
+    return str(noted["text_style"])
 
 
 def draw_once() -> None:

@@ -22,7 +22,7 @@ from builder.model.document import Document
 from builder.model.label.own_font import FONT_ENDINGS
 from builder.pictures import clean_picture
 from builder.press.engine.fitting import overfull
-from builder.press.engine.private_names import boxes_of, draw_once, keep_lines_whole, note_what_tags_are_made_of, set_scope
+from builder.press.engine.private_names import boxes_of, break_lines, draw_once, note_what_tags_are_made_of, set_scope
 from builder.press.engine.sizes import laid_out
 from builder.press.engine.whole_tags import join_what_goes_on
 from builder.press.folder import FolderError
@@ -82,8 +82,8 @@ class Engine:
         from weasyprint import CSS
         from weasyprint.text.fonts import FontConfiguration
 
+        break_lines()
         draw_once()
-        keep_lines_whole()
         note_what_tags_are_made_of()
         self._studio = studio_folder.resolve()
         self._layouts = layout_folders
