@@ -9,6 +9,7 @@ from builder.rules.hands.done import is_done
 from builder.rules.hands.gear import is_gear, kind_of, strongest, tools_with_gear
 from builder.rules.hands.told import handled_mentions
 from builder.rules.hands.written import writes_down
+from builder.rules.pouring import pours_in
 
 FILE = Place("lesson.md", 1, 1)
 
@@ -90,3 +91,25 @@ def test_the_stronger_piece_alone_is_worn_and_a_tool_that_is_one_is_not_named_tw
     assert tools_with_gear(["scale", "goggles"], ["goggles"]) == ("scale", "goggles")
     assert tools_with_gear(["scale", "goggles"], ["chemical splash goggles"]) == ("chemical splash goggles", "scale")
     assert tools_with_gear(["scale", "our own goggles"], ["goggles", "apron"]) == ("apron", "scale", "our own goggles")
+
+
+# What is poured cold, by an adult, or not at all, is nothing that children pour hot.
+@pytest.mark.parametrize(
+    ("text", "column"),
+    [
+        ("Pour the soap into the mould.", 1),
+        ("Stir it; then pour the soap into the mould.", 15),
+        ("Ladle it into the cups.", 1),
+        ("Fill the cups.", 1),
+        ("Stir it. Fill the cups.", 10),
+        ("Stir it.", None),
+        ("Do not pour the soap.", None),
+        ("Have an adult pour the soap.", None),
+        ("Pour in the cold milk.", None),
+        ("Pour in your scent.", None),
+    ],
+)
+def test_a_step_has_something_hot_poured(text: str, column: int | None) -> None:
+    found = pours_in(part(text, in_steps=True))
+    assert (found.column if found else None) == column
+    assert pours_in(part(text)) is None  # text that is no step

@@ -4,16 +4,19 @@ Wall and empty head make the outside 1.3 times the capacity. The most slender cy
 and a thin bar 20 mm thick; bottles are 1.2 to 2.8 times as high as across, tubes 2.4 to 3.6, jars and tins 0.2 to 1 (all common practice).
 """
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 
-from builder.model.recipe.quantity import Volume
+from builder.model.recipe.quantity import Length, Volume
+from builder.rules.label.label_surface import could_sit
 from builder.rules.label.panel import panel_of
 from builder.rules.label.usual_outside import with_usual_outside
 from tests.compose.test_label_rules import container
 from tests.making import sure
 from tests.reckon.test_guests import STUDIO
+from tests.rules.test_label_rooms import label_of_100_by_70
 
 
 # 250 mL are 325 cm3 outside: a cylinder 46.94 mm wide and 187.8 mm high, of whose side 40 % count. 240 mL of pouch: 312 cm3 by 12 mm. A bar
@@ -66,3 +69,18 @@ def test_each_length_that_was_measured_stays_as_it_was() -> None:
     for name, length in measured.items():
         outside = with_usual_outside(container("round lid", Volume(Fraction(120)), **{name: length}), STUDIO.constants).outside
         assert sure(getattr(outside, name)).millimetres == Fraction(length)
+
+
+# All of the side of that cylinder is 11,077.09 / 0.4 = 27,692.7 mm2: a label as large as that can sit on it, and none that is larger.
+@pytest.mark.parametrize(
+    ("labels", "width", "height", "can"),
+    [(1, "276.9", "100", True), (1, "277", "100", False), (2, "276.9", "50", True), (2, "277", "50", False), (3, "277", "50", False)],
+)
+def test_a_label_can_sit_on_what_nobody_measured_up_to_all_of_its_side(labels: int, width: str, height: str, *, can: bool) -> None:
+    one = container("cylinder", Volume(Fraction(250)))
+    sheet = replace(label_of_100_by_70(), width=Length(Fraction(width)), height=Length(Fraction(height)))
+    assert could_sit(one, sheet, labels, STUDIO.constants) is can
+    # A tag hangs on anything, and of what is measured, or of no known capacity, nothing is said here.
+    assert could_sit(one, replace(sheet, hole=Length(Fraction(5))), labels, STUDIO.constants)
+    assert could_sit(container("cylinder"), sheet, labels, STUDIO.constants)
+    assert could_sit(container("cylinder", Volume(Fraction(250)), height="10", around="10"), sheet, labels, STUDIO.constants)

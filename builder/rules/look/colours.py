@@ -6,6 +6,7 @@ at level AA, that of 7 to 1 its criterion 1.4.6 at level AAA).
 
 from collections.abc import Iterable
 from colorsys import hls_to_rgb, rgb_to_hls
+from itertools import chain
 
 LEAST, HIGH = 4.5, 7.0
 _STEPS = 200
@@ -27,11 +28,7 @@ def readable(colour: str, grounds: tuple[str, ...], least: float, *, darker: boo
     hue, light, strong = rgb_to_hls(*_parts(colour))
     end = 0.0 if darker else 1.0
     shades = (_colour(hls_to_rgb(hue, light + (end - light) * step / _STEPS, strong)) for step in range(_STEPS))
-    return (
-        colour
-        if lowest_contrast(colour, grounds) >= least
-        else next((shade for shade in shades if lowest_contrast(shade, grounds) >= least), _colour((end, end, end)))
-    )
+    return next((shade for shade in chain([colour], shades) if lowest_contrast(shade, grounds) >= least), _colour((end, end, end)))
 
 
 def mixed(one: str, other: str, share: float) -> str:
