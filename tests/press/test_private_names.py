@@ -18,7 +18,6 @@ from builder.press.engine.private_names import (
     TEXT_STYLE,
     boxes_of,
     break_lines,
-    in_columns,
     made_of,
     note_what_tags_are_made_of,
     room_below,
@@ -32,11 +31,6 @@ TABLE = """<html lang="en"><head><title>A</title></head><body><h1>A</h1><p style
 def test_all_boxes_of_a_page_are_given() -> None:
     (page,) = HTML(string=TABLE).render().pages
     assert {"h1", "p", "table", "th", "td"} <= {box.element_tag for box in boxes_of(page, placeholders=True)}
-
-
-def test_what_stands_in_columns_is_told_from_what_does_not() -> None:
-    columns = HTML(string='<div style="columns: 2"><p>Olive</p><p>Castor</p></div>').render()
-    assert in_columns(columns) and not in_columns(HTML(string=TABLE).render())
 
 
 @pytest.mark.parametrize("shown_as", ["block", "table"])
@@ -147,7 +141,7 @@ def test_each_element_of_the_tags_knows_what_it_was_made_of() -> None:
     assert told == {"/H1": "h1", "/P": "p", "/Table": "table", "/TBody": "tbody", "/TR": "tr", "/TH": "th", "/TD": "td"}
 
 
-@pytest.mark.parametrize("name", ["split_first_line", "_page_box", "is_column", "_build_box_tree", ".mark[", '"mark"'])
+@pytest.mark.parametrize("name", ["split_first_line", "_page_box", "_build_box_tree", ".mark[", '"mark"'])
 def test_no_other_module_writes_them(name: str) -> None:
     modules = sorted(Path(press.__file__).parent.rglob("*.py"))
     found = {module.name for module in modules if name in module.read_text(encoding="utf-8")}

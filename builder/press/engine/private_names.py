@@ -1,10 +1,9 @@
 """The names of the PDF library that are not public and that this stage rests on.
 
-They are six: `_page_box`, the boxes of a page as they were laid out, its text before its margins; `is_column`, what a box of several
-columns is made of; `mark`, what a cell has become in the tags of the PDF; `_build_box_tree`, what makes the tags of a box;
-`split_first_line`, what breaks a text into lines; and `SVGImage.draw`, with its tree and `add_group` and `draw_x_object` of its streams.
-No other module writes them;
-`tests/press/test_private_names.py` and `test_drawn_once.py` tell when a version of the library has them otherwise.
+They are five: `_page_box`, the boxes of a page as they were laid out, its text before its margins; `mark`, what a cell has become in the
+tags of the PDF; `_build_box_tree`, what makes the tags of a box; `split_first_line`, what breaks a text into lines; and `SVGImage.draw`,
+with its tree and `add_group` and `draw_x_object` of its streams. No other module writes them; `tests/press/test_private_names.py` and
+`test_drawn_once.py` tell when a version of the library has them otherwise.
 
 Decided: a text that fits a line but for the space at its end is kept whole, in place of the library's own break. Why: where a number in
 bold did not fit after it, the library left the first word of such a text on a line by itself.
@@ -74,11 +73,6 @@ def room_below(page: Any) -> float:
     within = whole.children[0].descendants()
     end = max((box.position_y + box.margin_height() for box in within if not getattr(box, "children", ())), default=begin)
     return float(1 - (end - begin) / whole.height)
-
-
-def in_columns(rendered: Any) -> bool:
-    """Tell whether anything of a sheet stands in columns."""
-    return any(box.is_column for page in rendered.pages for box in boxes_of(page))
 
 
 def set_scope(box: Any, scope: str) -> None:

@@ -92,7 +92,6 @@ class Engine:
         self._fetcher = _local_fetcher(roots_of(studio_folder, layout_folders), self._opened)
         self._fonts = FontConfiguration()
         self._faces = CSS(string=font_faces(), font_config=self._fonts, url_fetcher=self._fetcher)
-        self._of_uneven_columns = CSS(string="* { column-fill: auto !important }")
         self._styles: dict[str, Any] = {}
 
     def press(self, document: Document) -> PressedSheet:
@@ -135,8 +134,8 @@ class Engine:
         opened = dict(sorted({name: found for one in (self._opened, *of_styles) for name, found in one.items()}.items()))
         return PressedSheet(pdf, len(rendered.pages), tuple(f"{document.path}: {message}" for message in dict.fromkeys(told)), opened)
 
-    def _render(self, sheet: Any, document: Document, *, to_be_kept: bool) -> Any:
-        styles = [self._faces, *(self._style(name) for name in document.styles), *(() if to_be_kept else (self._of_uneven_columns,))]
+    def _render(self, sheet: Any, document: Document) -> Any:
+        styles = [self._faces, *(self._style(name) for name in document.styles)]
         return sheet.render(font_config=self._fonts, stylesheets=styles, presentational_hints=True, pdf_variant="pdf/ua-1")
 
     def _style(self, name: str) -> Any:

@@ -6,41 +6,43 @@ none, pieces run on in the last, and a whole that names its pages gets the first
 is ever cut off. What fits in one size fits in each smaller one of the same pieces: so a guess says where to begin, and what lies next to it
 is tried. For that `data-holds` says, size by size, how many letters a page holds as a rule. By these figures the height that a text takes
 in one size also says what it takes in another: a size in which that is clearly too much is not tried.
-A body may name ways in which it can be laid out more closely (`data-closers`), the one that parts least first: each is tried where so much
-is empty that a page could be saved, and taken (`data-closer`) where one is.
+A body may name ways in which it can be laid out more closely (`data-closers`), the one that parts least first: where so much is empty that
+a page could be saved, the first that saves as many as the last is taken (`data-closer`).
 """
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from math import ceil
-from typing import Any, Protocol
+from typing import Any
 
 from builder.press.engine.fitting import most_pages, piece_runs_on, pieces_for_a_page
-from builder.press.engine.private_names import in_columns, room_below
+from builder.press.engine.private_names import room_below
 
 # What a text takes in another size is known this closely by what it takes in one: more than so much of a page does not fit on it.
 CLEARLY_TOO_MUCH = 1.03
 
-
-class Render(Protocol):
-    """What lays a sheet out as its body says."""
-
-    def __call__(self, *, to_be_kept: bool) -> Any:
-        """Lay it out; where that is only to tell whether it fits, columns may be of any length, as it takes long to make them even."""
+# What lays a sheet out as its body says.
+Render = Callable[[], Any]
 
 
 def laid_out(body: Any, render: Render) -> Any:
     """Lay a sheet out, by `render`, in the size that it gets, and more closely where that is offered and saves a page."""
     sizes = _Sizes(body, render)
     best = sizes.render(sizes.chosen())
-    for way in (body.get("data-closers") or "").split():
-        if sum(map(room_below, best.pages)) < 1:
-            break
+    ways = (body.get("data-closers") or "").split()
+    if not ways or sum(map(room_below, best.pages)) < 1:
+        return best
+
+    def closer(way: str) -> Any:
         body.set("data-closer", way)
-        closer = render(to_be_kept=True)
-        if len(closer.pages) < len(best.pages) and not piece_runs_on(closer, body.get("data-fit") or ""):
-            best = closer
-    return best
+        return render()
+
+    # What the last way does not save none of them does.
+    closest = closer(ways[-1])
+    if len(closest.pages) == len(best.pages) or piece_runs_on(closest, body.get("data-fit") or ""):
+        return best
+    parting_less = (one for one in map(closer, ways[:-1]) if len(one.pages) == len(closest.pages))
+    return next(parting_less, closest)
 
 
 class _Sizes:
@@ -50,8 +52,7 @@ class _Sizes:
         self._body, self._render = body, render
         self._names = (body.get("data-fits") or body.get("data-fit") or "").split() or [""]
         self._holds = [int(letters) for letters in (body.get("data-holds") or "").split()]
-        self._kept: dict[int, Any] = {}
-        self._tried: dict[int, Any] = {}
+        self._laid_out: dict[int, Any] = {}
         self._of_pieces: dict[int, bool] = {}
 
     def chosen(self) -> int:
@@ -61,7 +62,7 @@ class _Sizes:
         needed = self._pages_needed(most)
         found = None if needed else self._first(self._guess(most), most, pieces=True)
         if found is None and most is not None:
-            pages = needed or len(self._try(last).pages)
+            pages = needed or len(self.render(last).pages)
             found = self._first(self._guess(pages), pages, pieces=False)
         return last if found is None else found
 
@@ -80,17 +81,9 @@ class _Sizes:
     def render(self, size: int) -> Any:
         """Lay the sheet out in a size, which is then in use."""
         self._use(size)
-        if size not in self._kept:
-            as_tried = self._tried.get(size)
-            self._kept[size] = self._render(to_be_kept=True) if as_tried is None or in_columns(as_tried) else as_tried
-            self._tried[size] = self._kept[size]
-        return self._kept[size]
-
-    def _try(self, size: int) -> Any:
-        self._use(size)
-        if size not in self._tried:
-            self._tried[size] = self._render(to_be_kept=False)
-        return self._tried[size]
+        if size not in self._laid_out:
+            self._laid_out[size] = self._render()
+        return self._laid_out[size]
 
     def _first(self, at: int, most: int | None, *, pieces: bool) -> int | None:
         """Return the first size in which all fits, tried from one of them on; None where it does in none."""
@@ -109,25 +102,25 @@ class _Sizes:
         return not self._clearly_too_large(size, most) and not (pieces and self._cannot_fit(size)) and self._fits(size, most, pieces)
 
     def _fits(self, size: int, most: int | None, pieces: bool) -> bool:
-        rendered = self._try(size)
+        rendered = self.render(size)
         return (most is None or len(rendered.pages) <= most) and not (pieces and piece_runs_on(rendered, self._names[size]))
 
     def _clearly_too_large(self, size: int, most: int | None) -> bool:
         """Tell by how the next smaller size was laid out, where it was, that all of a sheet takes more pages than it may in this one."""
-        if size + 1 not in self._kept or size + 1 >= len(self._holds) or not self._holds[size]:
+        if size + 1 not in self._laid_out or size + 1 >= len(self._holds) or not self._holds[size]:
             return False
         pieces = self._pieces(size)
         may_take = 1 if len(pieces) == 1 and _letters(pieces[0]) == _letters(self._body) else most
         return may_take is not None and self._height(size + 1, size) > may_take * CLEARLY_TOO_MUCH
 
     def _height(self, laid_out: int, size: int) -> float:
-        """Return how many pages a sheet should fill in a size, by what it fills in another, in which it was laid out to be kept."""
-        filled = sum(1 - room_below(page) for page in self._kept[laid_out].pages)
+        """Return how many pages a sheet should fill in a size, by what it fills in another, in which it was laid out."""
+        filled = sum(1 - room_below(page) for page in self._laid_out[laid_out].pages)
         return filled * self._holds[laid_out] / self._holds[size]
 
     def _cannot_fit(self, size: int) -> bool:
         """Tell whether one of the two pieces with most to say takes more than a page even by itself, which is soon known."""
-        if size in self._tried:
+        if size in self._laid_out:
             return False
         if size not in self._of_pieces:
             pieces = [piece for piece in self._pieces(size) if _letters(piece) < _letters(self._body)]
@@ -137,7 +130,7 @@ class _Sizes:
     def _runs_on_alone(self, piece: Any, size: int) -> bool:
         self._use(size)
         with _alone(self._body, piece):
-            return piece_runs_on(self._render(to_be_kept=False), self._names[size])
+            return piece_runs_on(self._render(), self._names[size])
 
     def _guess(self, most: int | None) -> int:
         """Return the size in which each piece should take its page, and the rest no more than the other pages."""
