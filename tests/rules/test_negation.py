@@ -49,6 +49,8 @@ def sentence(text: str) -> Sentence:
         ("If you pour it in, wait.", False),
         ("If it is cool, pour it in.", True),
         ("Should any soap spill, wipe it up.", False),
+        ("Stop at once if you pour", False),
+        ("Wipe it up if soap, oil or lye spills.", False),
         ("Do you pour it in?", False),
         ("Keep the soap away from the sink.", False),
         ("Keep the cup away; pour the lye.", True),
