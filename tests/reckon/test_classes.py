@@ -105,13 +105,23 @@ def test_the_clock_counts_what_is_done_in_class() -> None:
     assert sheet.ahead == ()
 
 
-def ready_mixed(strength: int = 35, copies: BatchFor = BatchFor.GROUP) -> MadeProduct:
+def ready_mixed(strength: int = 35, copies: BatchFor = BatchFor.GROUP, students: int = 8) -> MadeProduct:
     recipe = STUDIO.recipes["plain-bar"]
     plan = replace(sure(recipe.lye), ready_mixed=share(strength))
     studio = replace(STUDIO, recipes={**STUDIO.recipes, "plain-bar": replace(recipe, lye=plan)})
     bar = STUDIO.classes["one-bar"]
     made = replace(bar.makes[0], batch_for=copies, spare=2)
-    return reckon_class(studio, replace(bar, makes=(made,), group_size=2), ClassDate(datetime(2027, 3, 6), 8))[0].made[0]
+    return reckon_class(studio, replace(bar, makes=(made,), group_size=2), ClassDate(datetime(2027, 3, 6), students))[0].made[0]
+
+
+# The solid may be so little that a finer scale holds it than holds the solution, in whose vessel the water is weighed.
+@pytest.mark.parametrize("students", [2, 4, 8])
+def test_all_that_a_ready_mixed_lye_is_made_of_can_be_read_on_the_scale_that_holds_it(students: int) -> None:
+    (ahead,) = ready_mixed(students=students).ready_mixed
+    held = ahead.solution.grams * Fraction("1.4") + 10
+    division = min(one.division.grams for one in STUDIO.profile.scales if one.up_to.grams >= held)
+    weights = [mass.grams for _, mass in (*ahead.alkalis, *ahead.liquids)]
+    assert all(weight % division == 0 for weight in weights)
 
 
 def test_ready_mixed_lye_for_all_batches_is_mixed_from_solid() -> None:

@@ -24,8 +24,8 @@ from builder.reckon.recipe.workplace import Workplace
 def ready_mixed_solutions(recipe: Recipe, batches: Sequence[PlannedBatch], place: Workplace, spare: Fraction) -> tuple[LyeSolution, ...]:
     """Return one solution for each alkali of a recipe with ready-mixed lye, enough for all of its batches and `spare` more (of 1).
 
-    The solid is rounded down to the scale, so that the solution is never stronger than stated; of what is bought nothing is weighed but
-    the solution. Errors: none.
+    The solid is rounded down, so that the solution is never stronger than stated, and to the scale that holds the solution, so that the
+    liquid, which is the rest, can be read on it as well. Of what is bought nothing is weighed but the solution. Errors: none.
     """
     if recipe.lye is None or recipe.lye.ready_mixed is None:
         return ()
@@ -38,9 +38,10 @@ def _ready_mixed(recipe: Recipe, batches: Sequence[PlannedBatch], place: Workpla
     for alkali in lye_basis(recipe.lye, place.cards).alkalis:
         bottles = tuple(Bottles(planned.purpose, planned.copies, _taken(planned, alkali.card)) for planned in batches)
         asked_for = sum_masses(one.each * one.number for one in bottles) * (1 + spare)
-        solution = round_near(asked_for, place.division_for(asked_for))
+        division = place.division_for(asked_for)
+        solution = round_near(asked_for, division)
         exact = solution * strength / alkali.purity.typical
-        solid = exact if recipe.lye.bought else round_down(exact, place.division_for(exact))
+        solid = exact if recipe.lye.bought else round_down(exact, max(division, place.division_for(exact)))
         yield LyeSolution(
             recipe=recipe.name,
             alkalis=((alkali.card.name, solid),),
