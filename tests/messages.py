@@ -127,8 +127,9 @@ def _texts_that_ship() -> Iterator[tuple[str, str]]:
     yield from (("containers.yaml", container.name) for container in library.containers.values())
     cards = {card.name: card for card in library.ingredients.values() if card.place.ships}.values()
     yield from (("ingredients", str(card.name)) for card in cards)
-    of_scents = [one for one in library.limits if one.place.file.endswith("scent_limits.csv")]
-    yield from (("tables/scent_limits.csv", text) for one in of_scents for text in (one.ingredient, one.product_type))
+    # A limit without a number leaves nothing to be told of.
+    limits = [one for one in library.limits if one.place.file.endswith("scent_limits.csv") or one.most is not None]
+    yield from ((one.place.file.removeprefix("content/"), text) for one in limits for text in (one.ingredient, one.product_type))
     for path in sorted((CONTENT / "passages").glob("*.md")):
         yield from ((f"passages/{path.name}", line) for line in messages_of(path.read_text(encoding="utf-8")))
     families = {family for card in cards for family in card.allergens}
