@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from builder.compose.recipe.batch_words import batch_title
 from builder.compose.recipe.ingredient_tables import IN_PARTS, PhaseRows, phases_of, row_name
-from builder.compose.recipe.wording import grams, listed, reading, sentence, weighed, weighed_together
+from builder.compose.recipe.wording import amount, listed, reading, sentence, weighed, weighed_together
 from builder.compose.teaching.weighing_words import solution_name, who_weighs
 from builder.compose.views.for_staff import PotView, WeighGroup, WeighRow
 from builder.model.recipe.column import Role, Weighed
@@ -32,11 +32,12 @@ def _amounts(pot: PotView) -> list[tuple[str, str]]:
 def view_mixed(plan: ClassPlan, made: MadeProduct) -> Iterator[PotView]:
     """Yield the weighings of each solution that is mixed for all pots, alkali first."""
     for lye in plan.weighing.solutions:
-        if lye.ready_mixed and not lye.bought and lye.recipe == made.batch.recipe.name:
+        if lye.mixed_on and lye.recipe == made.batch.recipe.name:
             mixed = [*((one, True) for one in lye.alkalis), *((one, False) for one in lye.liquids)]
-            rows = tuple(WeighRow(say(name), grams(mass), "", "", is_lye=is_lye) for (name, mass), is_lye in mixed)
+            scale, scales = say(lye.mixed_on.name), (lye.mixed_on,)
+            rows = tuple(WeighRow(say(name), amount(mass, scales, "g"), scale, "", is_lye=is_lye) for (name, mass), is_lye in mixed)
             title = say("Lye, mixed once for all batches")
-            yield PotView(title, (WeighGroup(sentence(solution_name(lye)), "", "", rows, grams(lye.solution), ""),), "")
+            yield PotView(title, (WeighGroup(sentence(solution_name(lye)), "", "", rows, amount(lye.solution, scales, "g"), ""),), "")
 
 
 def view_pot(plan: ClassPlan, planned: PlannedBatch) -> PotView:
@@ -50,6 +51,7 @@ def view_pot(plan: ClassPlan, planned: PlannedBatch) -> PotView:
 def scales_used(plan: ClassPlan) -> str:
     """Return in words how each scale of a date reads, the coarser first."""
     scales = {w.scale for made in plan.made for planned in made.batches for row in planned.batch.rows for w in row[:1]}
+    scales |= {lye.mixed_on for lye in plan.weighing.solutions if lye.mixed_on}
     named = (f"{say(scale.name)} {reading(scale)}" for scale in sorted(scales, key=lambda one: (-one.division.grams, one.name)))
     return listed(list(dict.fromkeys(named)))
 

@@ -188,6 +188,8 @@ def scale_lines(plan: ClassPlan) -> Iterator[str]:
         at = plan.groups if task.weigher is Weigher.EACH_POT and task.purpose in FOR_PEOPLE else 1
         name = say(task.weighed.scale.name)
         benches[name] = max(at, benches.get(name, 1))
+    for scale in (one.mixed_on for one in plan.weighing.solutions if one.mixed_on):
+        benches.setdefault(say(scale.name), 1)
     if benches:
         counted = ", ".join(f"{number}\u00a0× {within(name)}" for name, number in benches.items())
         yield say("Scales for the batches, one at each bench that weighs: {scales}", scales=counted)

@@ -18,6 +18,7 @@ from builder.model.recipe.recipe import Recipe
 from builder.model.teaching.class_plan import PlannedBatch
 from builder.reckon.lye.lye import lye_basis
 from builder.reckon.recipe.rounding import round_down, round_near
+from builder.reckon.recipe.scales import pick_scale
 from builder.reckon.recipe.workplace import Workplace
 
 
@@ -38,10 +39,10 @@ def _ready_mixed(recipe: Recipe, batches: Sequence[PlannedBatch], place: Workpla
     for alkali in lye_basis(recipe.lye, place.cards).alkalis:
         bottles = tuple(Bottles(planned.purpose, planned.copies, _taken(planned, alkali.card)) for planned in batches)
         asked_for = sum_masses(one.each * one.number for one in bottles) * (1 + spare)
-        division = place.division_for(asked_for)
-        solution = round_near(asked_for, division)
+        scale, _ = pick_scale(asked_for, place.grams, place.vessel)
+        solution = round_near(asked_for, scale.division)
         exact = solution * strength / alkali.purity.typical
-        solid = exact if recipe.lye.bought else round_down(exact, max(division, place.division_for(exact)))
+        solid = exact if recipe.lye.bought else round_down(exact, scale.division)
         yield LyeSolution(
             recipe=recipe.name,
             alkalis=((alkali.card.name, solid),),
@@ -51,6 +52,7 @@ def _ready_mixed(recipe: Recipe, batches: Sequence[PlannedBatch], place: Workpla
             bottles=tuple(one for one in bottles if one.number),
             ready_mixed=True,
             bought=recipe.lye.bought is not None,
+            scale=scale,
         )
 
 
