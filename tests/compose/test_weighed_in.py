@@ -26,8 +26,8 @@ def test_a_teachers_pot_of_the_same_size_is_one_time_more() -> None:
 def test_a_teachers_pot_of_another_size_is_named() -> None:
     """Two groups of four fill three bags each, 40 g a bag; the teacher's pot is for two bags, a sixth of theirs."""
     groups, teachers = said("bath-tea-and-lip-balm", "2027-02-06", "Blend the tea")
-    assert groups.startswith("2 times: Oat flour 144 g, ")
-    assert teachers.startswith("For the teacher's pot: Oat flour 24 g, ")
+    assert groups.startswith("2 times: Oat flour 144.0 g, ")
+    assert teachers.startswith("For the teacher's pot: Oat flour 24.00 g, ")
 
 
 @pytest.mark.parametrize("title", ["Make the lye", "Weigh and melt the oils"])
