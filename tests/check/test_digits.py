@@ -106,3 +106,14 @@ def test_what_fills_a_container_and_what_a_scale_reads_have_four_digits() -> Non
     assert "smaller than the 133.3 g that fill one container" in found.wrong
     home = replace(seen(asked=Fraction("0.05"), rounding_may_move=Fraction("0.02"), division="0.012346"), size_place=NOWHERE)
     assert "on a scale that reads to 0.01235 g" in case(find_superfat_moved_by_rounding(home))
+
+
+def test_of_an_alkali_of_which_nothing_is_known_nobody_is_asked() -> None:
+    olive = STUDIO.ingredients["olive oil"]
+    own = replace(olive, figures={**olive.figures, "saponification": figures(135)}, replaces=olive)
+    for missing in ("sodium hydroxide", "potassium hydroxide"):
+        for lost in (None, replace(STUDIO.ingredients[missing], figures={})):
+            shelf = {name: own if one is olive else one for name, one in STUDIO.ingredients.items() if name != missing}
+            here = replace(STUDIO, ingredients=shelf | ({missing: lost} if lost else {}))
+            (found,) = told(find_saponification_far_off(here))
+            assert "Look at the certificate again. If it is as written" in found.remedy

@@ -116,3 +116,14 @@ def test_the_fat_of_which_the_most_is_missing_is_named_and_not_the_one_of_which_
 )
 def test_the_remedy_is_about_what_takes_the_most(causes: tuple[Cause, ...], by_scales: str, product: Product, said: str) -> None:
     assert said in remedy(seen(product, lowest=Fraction("-0.04"), causes=causes, by_scales=Fraction(by_scales)))
+
+
+# By hand: at the worst -2.5 %, of which scales take 2 % and at most 2.5 %; -1 % is reached where (2 + 0.5) / (-2.5 + 2 + 1) = 5 times
+# as much is weighed, told in whole hundreds of grams.
+def test_so_much_bigger_a_batch_is_named_as_brings_the_worst_case_within_what_is_usual() -> None:
+    values: dict[str, Any] = {"lowest": Fraction("-0.025"), "by_scales": Fraction("0.02"), "rounding_may_move": Fraction("0.005")}
+    one = seen(asked=Fraction("0.05"), **values)
+    enough = -(-5 * one.worked.grams.total.grams // 100) * 100
+    assert f"make a batch of about {enough} g or more, or" in remedy(one)
+    # No batch is big enough where the scales are not what takes it.
+    assert "make a batch of about" not in remedy(seen(asked=Fraction("0.05"), **values | {"by_scales": Fraction("0.015")}))

@@ -74,3 +74,15 @@ def test_an_acid_of_which_too_little_is_known_is_a_finding_of_its_own(lacks: str
     here = replace(STUDIO, ingredients={**STUDIO.ingredients, "vinegar": ours})
     plan = lye(liquids=ALL, purity=100, water=(WaterBy.RATIO, 2))
     assert levels(find_unfit_lye_liquids(replace(here, recipes={"one": soap({"olive oil": 100}, plan)}))) == []
+
+
+# Citric acid has three protons to 192.124 g: of two parts of liquid to one of sodium hydroxide p % bring 6 p / 100 / 192.124 mol to
+# 1 / 39.997 mol of lye, so that p = 40.03 % takes up half of it.
+@pytest.mark.parametrize(("strength", "is_found"), [("40.02", False), ("40.04", True)])
+def test_each_proton_of_an_acid_takes_up_lye(strength: str, *, is_found: bool) -> None:
+    known, vinegar = STUDIO.ingredients["citric acid"], STUDIO.ingredients["vinegar"]
+    solution = replace(vinegar, figures={**known.figures, "purity": figures(strength), "water content": figures(80)})
+    here = replace(STUDIO, ingredients={**STUDIO.ingredients, "vinegar": solution})
+    plan = lye(liquids=ALL, purity=100, water=(WaterBy.RATIO, 2))
+    found = levels(find_unfit_lye_liquids(replace(here, recipes={"one": soap({"olive oil": 100}, plan)})))
+    assert found == ["lye-liquid-too-sour stop"] * is_found

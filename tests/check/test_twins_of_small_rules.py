@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from datetime import datetime
+from fractions import Fraction
 from typing import Any
 
 import pytest
@@ -14,11 +15,13 @@ from builder.check.lye.fats_for_the_lye import find_lye_without_fat
 from builder.check.lye.lye_by_weight import find_lye_weights_out_of_place
 from builder.check.lye.lye_where_it_belongs import find_lye_out_of_place
 from builder.check.recipe.alkali_unusual import find_unusual_alkali
+from builder.check.recipe.shares_not_whole import find_shares_not_whole
 from builder.check.roster.roster_columns import meant_for_ours
 from builder.check.supplies.item_use_unclear import find_unclear_uses
 from builder.model.dates.studio_class import ClassDate
 from builder.model.library import ANY
 from builder.model.place import Name, Place
+from builder.model.recipe.quantity import Rest
 from builder.model.recipe.recipe import AmountsAs, Choice, Fill, LyePlan, Recipe, WaterBy
 from builder.model.roster.roster import About, Roster, RosterRow
 from tests.check.test_at_the_edge import levels, mixed
@@ -257,3 +260,26 @@ def test_fat_that_all_goes_in_late_is_told_of_at_its_first_phase() -> None:
         assert (found.name, found.place.line) == (name, line)
     oily = recipe(phase("early", {"beeswax": share(50), "olive oil": share(50)}), late[1], lye=lye())
     assert told(find_lye_without_fat(replace(STUDIO, recipes={"one": oily}))) == []
+
+
+REST = Rest()
+
+
+@pytest.mark.parametrize(
+    ("amounts", "found", "said"),
+    [
+        ({"olive oil": share(60), "beeswax": share(40)}, [], ""),
+        ({"olive oil": share(60), "beeswax": share(39)}, ["shares-not-whole"], "come to 99 %, so that 1 % is missing"),
+        ({"olive oil": REST, "beeswax": share(40)}, [], ""),
+        ({"olive oil": REST, "beeswax": share("99.9")}, [], ""),
+        ({"olive oil": REST, "beeswax": share(100)}, ["rest-not-positive"], "already come to 100 %, so nothing is left for"),
+        ({"olive oil": REST, "beeswax": share(Fraction(400, 3))}, ["rest-not-positive"], "already come to 133.333333333 %, so"),
+        ({"olive oil": REST, "beeswax": REST}, ["rest-twice"], '"beeswax" and "olive oil" are both the rest'),
+        ({"olive oil": REST, "beeswax": REST, "water": share(100)}, ["rest-twice", "rest-not-positive"], ""),
+    ],
+)
+def test_percentages_of_a_total_make_a_whole(amounts: dict[str, Any], found: list[str], said: str) -> None:
+    one = recipe(phase("all", amounts), amounts_as=AmountsAs.PERCENT_OF_TOTAL)
+    told_of = told(find_shares_not_whole(replace(STUDIO, recipes={"one": one})))
+    assert levels(told_of) == [f"{name} stop" for name in found]
+    assert any(said in one.wrong for one in told_of) or not found
