@@ -26,7 +26,7 @@ def ph_words(batch: WorkedBatch, *, at_home: bool = False) -> str:
         said = f"{_ends(measured.low, measured.high)} ({measured.measured})."
     tests = say("Try a strip on a sample.")
     if batch.product.made_with_lye:
-        tests = say("Try a strip on a sample (a soap as 1 part in 99 parts of distilled water).")
+        tests = say("Try a strip on a sample (soap: 1 part in 99 of distilled water).")
     works = _its(windows[0][1]) if at_home and len(windows) == 1 else " ".join(_works(name, window) for name, window in windows)
     outside = say("Outside of that the product spoils unseen: do not use it.") if windows else ""
     return " ".join(part for part in (said, works, tests, outside) if part)

@@ -16,7 +16,7 @@ from itertools import takewhile
 from builder.compose.views.caution import CautionView
 from builder.compose.views.lesson import FlowPart, StepRun, Under
 
-MOST = 450  # Seven lines of a caution.
+MOST = 400  # Six lines of a caution.
 
 
 def under_one(parts: Sequence[FlowPart]) -> tuple[FlowPart | Under, ...]:
@@ -57,7 +57,7 @@ def _without(part: FlowPart, shared: Sequence[CautionView]) -> FlowPart:
 
 
 def _is_short(box: CautionView) -> bool:
-    return sum(map(len, (*box.dangers, *(() if box.aid_at_foot else box.if_it_happens)))) <= MOST
+    return sum(map(len, (*box.dangers, *box.aid_here))) <= MOST
 
 
 def _names(part: FlowPart) -> set[str]:

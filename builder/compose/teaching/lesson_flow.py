@@ -45,7 +45,8 @@ RULES_FIRST = message("Local rules and the supplier's safety data sheet come fir
 class Foot(Enum):
     """Whose first aid stands at the foot of each page: in its cautions it is said in brief, and on paper but once.
 
-    `LYE` is for a sheet that says all of the first aid for lye on a page before, `DANGERS` for what has the gravest signal word.
+    `LYE` is for a sheet that says all of the first aid for lye on a page before; of any other caution, what the foot tells of lye is not
+    said on paper once more. `DANGERS` is for what has the gravest signal word, whose first box has it as well.
     """
 
     EMPTY = auto()
@@ -156,6 +157,10 @@ def first_aid_of(texts: Iterable[CautionText]) -> tuple[AidAtFoot, ...]:
     for sentence, names in of.items():
         together.setdefault(tuple(names), []).append(sentence)
     return tuple(AidAtFoot(names, " ".join(sentences)) for names, sentences in together.items() if any(sentences))
+
+
+def _in_sentences(lines: Iterable[str]) -> tuple[str, ...]:
+    return tuple(sentence for line in lines for sentence in aid_sentences(line))
 
 
 def _first_aid(text: CautionText) -> tuple[str, ...]:
@@ -299,11 +304,18 @@ class _Flow:
         return self.view(text, again=self.short_again and text.key in self.shown)
 
     def view(self, text: CautionText, *, again: bool = False) -> CautionView:
-        """Return a caution as this document shows it: on paper once with the first aid that stands at its foot as well."""
-        at_foot = self.foot.bears(text)
-        told = text.key in self.texts or (self.foot is Foot.LYE and any(map(self.foot.bears, self.texts.values())))
+        """Return a caution as this document shows it, with what stands at its foot as well."""
+        at_foot, is_told = self.foot.bears(text), text.key in self.texts
         self.texts[text.key] = text
         shown = view_caution(text, in_brief=again or at_foot, again=again)
+        if self.foot is Foot.LYE:
+            return replace(shown, if_it_happens=_in_sentences(shown.if_it_happens), at_foot=self._of_lye)
         if at_foot:
-            return replace(shown, aid_at_foot=told)
+            return replace(shown, at_foot=shown.if_it_happens if is_told else ())
         return replace(shown, in_few_words=f"{text.again} {_aid_in_brief(text)}") if text.again and self.foot is Foot.DANGERS else shown
+
+    @property
+    def _of_lye(self) -> tuple[str, ...]:
+        """Return what our own caution says in brief of first aid for lye, which the foot tells: what a studio adds stands in its box."""
+        of_lye = (text for text in self.studio.cautions.values() if text.hazard == Hazard.CAUSTIC)
+        return _in_sentences(said(text.in_place_of or text).in_brief for text in of_lye)

@@ -1,6 +1,11 @@
 """What `parts/caution.html` and `parts/calls.html` show."""
 
 from dataclasses import dataclass
+from math import ceil
+from textwrap import wrap
+
+# How many letters a line of a take-home sheet holds in what a caution says, and in the column of its name.
+LETTERS, NAME_LETTERS = 70, 13
 
 
 @dataclass(frozen=True)
@@ -8,8 +13,8 @@ class CautionView:
     """A caution. `signal` chooses its look, `word` is the signal word that is printed.
 
     `also` are cautions of the same signal that share its frame, and its first aid. With `is_said` it stands before its part already, at the
-    head of each page of it. `in_few_words` stands for all but its name where a sheet has no room; empty for what is never shortened. With
-    `aid_at_foot` what to do stands in a line at the foot of each page of paper.
+    head of each page of it. `in_few_words` stands for all but its name where a sheet has no room; empty for what is never shortened.
+    `at_foot` is what to do of which the foot of each page of paper tells.
     """
 
     signal: str
@@ -22,7 +27,7 @@ class CautionView:
     is_said: bool = False
     kind: str = "caution"
     in_few_words: str = ""
-    aid_at_foot: bool = False
+    at_foot: tuple[str, ...] = ()
 
     @property
     def each(self) -> tuple["CautionView", ...]:
@@ -38,6 +43,18 @@ class CautionView:
     def dangers(self) -> tuple[str, ...]:
         """Return what it says of each danger: its name, what harms, and how to keep clear of it."""
         return tuple(" ".join((f"{one.name}.", one.what, *one.avoid)) for one in self.each)
+
+    @property
+    def name_runs_in(self) -> bool:
+        """Tell whether its name stands at the head of what it says: in a column of its own it would be higher than that."""
+        said = sum(map(len, (self.what, *self.avoid, *self.aid_here))) + len(self.avoid) + len(self.aid_here)
+        in_column = 1 + len(wrap(self.name, NAME_LETTERS))
+        return not self.also and ceil((said + len(self.name)) / LETTERS) < max(in_column, ceil(said / LETTERS))
+
+    @property
+    def aid_here(self) -> tuple[str, ...]:
+        """Return what to do of which no foot tells."""
+        return tuple(one for one in self.if_it_happens if one not in self.at_foot)
 
 
 @dataclass(frozen=True)
