@@ -39,6 +39,7 @@ LAB, LIQUID = "green-lab-bar--500-g-of-oils", "pump-side-hand-soap--500-g-of-oil
 BAR, JUG = "window-bar--500-g", "gallon-jug-lotion--4-containers"
 LOTION, CREAM = "meadow-lotion--500-g", "winter-hand-cream--500-g"
 LYE = (SOAP, LAB, LIQUID)
+OTHER_SIZES = ("kitchen-garden-bar--500-g-of-oils", "green-lab-bar--1-kg-of-oils", "pump-side-hand-soap--300-g-of-oils")
 FOOT_OF_LYE = (
     "Dry lye: brush off. Skin: clothing off. Eyes: lids open.",
     "Running water at once, at least 20 minutes, until help takes over. Swallowed: no vomiting.",
@@ -104,6 +105,16 @@ def test_it_has_few_pages_and_none_with_a_few_lines_alone(name: str) -> None:
     for one in pdf.pages:
         lines = one.crop((0, 0, one.width, one.height - FOOT)).extract_text_lines()
         assert len(lines) >= 5, f"{len(lines)} lines on page {one.page_number}"
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+@pytest.mark.parametrize("name", [*LYE, *OTHER_SIZES])
+def test_with_lye_it_has_six_pages_in_every_size_on_either_paper(name: str, paper: str) -> None:
+    text = composed_for(sheet_of(HOME, name)).read_text(encoding="utf-8").replace('class="letter', f'class="{paper}', 1)
+    with TemporaryDirectory() as folder, only_our_fonts(Path(folder)), presses(EXAMPLE, (LAYOUTS,)) as ready:
+        ((_, made),) = ready.press([Document(Folder.PRINT, "sheet.pdf", text, styles(HOME))])
+    assert made.pages == 6
 
 
 @pytest.mark.parametrize(("kind", "name"), IN_BOTH_SIZES)
