@@ -22,7 +22,7 @@ from builder.model.subject import HomeSheet, Labels, Subject, WholeClass, WholeR
 from builder.model.teaching.class_plan import ClassPlan
 from builder.model.teaching.pot_for import PotFor
 from builder.rules.pot_words import POT_WORDS
-from builder.words.plain_number import plain_number
+from builder.words.plain_number import how_many, plain_number
 
 NO_LABEL = "Accepted with a reason, this product gets no label sheet."
 
@@ -115,7 +115,7 @@ def batches_of(plan: ClassPlan, studio: Studio) -> Iterator[Batch]:
     of = WholeClass(plan.studio_class.key)
     for made in plan.made:
         for planned in made.batches:
-            people = f" for {plan.students} students" if planned.purpose is PotFor.CLASS else ""
+            people = f" for {how_many(plan.students, 'student')}" if planned.purpose is PotFor.CLASS else ""
             name = f"the batch of {POT_WORDS[planned.purpose].who}{people}"
             for one in planned.batch.fillings:
                 filled = name if one is planned.batch.own else f"{name}, in the {one.fill.container}"

@@ -129,3 +129,13 @@ def test_numbers_of_a_studio_are_laxer_beyond_those_of_the_library(own: dict[str
 )
 def test_no_more_seats_can_be_booked_than_adults_watch(seats: int, changed: dict[str, Any], found: int) -> None:
     assert said(plan(seats=seats, **{"carried": 8, **changed})) == ["seats-over-supervision caution"] * found
+
+
+def test_one_is_spoken_of_as_one() -> None:
+    single = replace(RULE, bands=(Band(10, 1),), most=None)
+    (found,) = only_findings(find_supervision_wanting(plan(single, students=2)))
+    assert "at most 1 student. 1 adult can watch 1 of the 2." in found.wrong and found.remedy.startswith("Have 2 adults ")
+    (found,) = only_findings(find_supervision_wanting(plan(replace(RULE, most=1), students=2)))
+    assert "at most 1 student in one class, and 2 are to come" in found.wrong
+    (found,) = only_findings(find_supervision_wanting(plan(students=1, carried=1, seats=2)))
+    assert "2 seats can be booked, and 1 adult can watch 1 student " in found.wrong

@@ -6,6 +6,7 @@ from builder.check.rule import STUDIO, rule_on
 from builder.model.finding import Finding, stop
 from builder.model.finding_kind import STOP, FindingKind
 from builder.model.studio import Studio
+from builder.words.plain_number import how_many
 
 
 @rule_on(
@@ -22,7 +23,7 @@ def find_dates_out_of_order(studio: Studio) -> Iterator[Finding]:
                 yield stop(
                     "enrolled-over-seats",
                     date.at("enrolled"),
-                    f"{date.enrolled} are enrolled for {studio_class.seats} seats.",
+                    f"{how_many(date.enrolled, 'person is', 'people are')} enrolled for {how_many(studio_class.seats, 'seat')}.",
                     "Correct the number, or raise `seats:` if room and staff allow it.",
                 )
             if date.on in seen:

@@ -8,6 +8,7 @@ from builder.model.finding import Finding, caution
 from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.roster.roster import rows_of
 from builder.model.studio import Studio
+from builder.words.plain_number import how_many
 
 
 @rule_on(
@@ -30,7 +31,8 @@ def find_people_to_tell(studio: Studio) -> Iterator[Finding]:
                     yield caution(
                         "roster-date-cancelled",
                         rows[0].at("date"),
-                        f"{_people(len(rows), 'is', 'are')} listed for {_when(date)}, which is cancelled. Nothing is prepared for them.",
+                        f"{how_many(len(rows), 'person is', 'people are')} listed for {_when(date)}, which is cancelled. Nothing is "
+                        "prepared for them.",
                         "Tell them, then give the rows another date of the class or remove them.",
                     )
 
@@ -38,11 +40,10 @@ def find_people_to_tell(studio: Studio) -> Iterator[Finding]:
 def _waiting(date: ClassDate, studio_class: StudioClass) -> Iterator[Finding]:
     free = studio_class.seats - date.enrolled
     if date.waiting and free > 0:
-        seats = "seat is" if free == 1 else "seats are"
         yield caution(
             "waiting-beside-free-seats",
             date.at("waiting"),
-            f"{_people(date.waiting, 'waits', 'wait')} for a seat, and {free} {seats} free.",
+            f"{how_many(date.waiting, 'person waits', 'people wait')} for a seat, and {how_many(free, 'seat is', 'seats are')} free.",
             "Offer the seats, raise `enrolled:` and lower `waiting:`; or accept this while you wait for an answer.",
         )
 
@@ -53,7 +54,7 @@ def _cancelled(date: ClassDate) -> Iterator[Finding]:
         yield caution(
             "cancelled-with-people",
             date.at("enrolled") if date.enrolled else date.at("waiting"),
-            f"{_when(date)} is cancelled, and {_people(count, 'is', 'are')} enrolled or waiting. "
+            f"{_when(date)} is cancelled, and {how_many(count, 'person is', 'people are')} enrolled or waiting. "
             "Whoever is not told stands before a closed door.",
             "Tell them, then take `enrolled:` and `waiting:` away.",
         )
@@ -61,7 +62,3 @@ def _cancelled(date: ClassDate) -> Iterator[Finding]:
 
 def _when(date: ClassDate) -> str:
     return f"{date.on:%Y-%m-%d %H:%M}"
-
-
-def _people(count: int, one: str, many: str) -> str:
-    return f"1 person {one}" if count == 1 else f"{count} people {many}"

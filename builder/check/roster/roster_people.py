@@ -12,6 +12,7 @@ from builder.model.finding import Finding, caution, stop
 from builder.model.finding_kind import ACCEPTABLE_STOP, CAUTION, STOP, FindingKind
 from builder.model.roster.roster import Roster, RosterRow, dates_meant, rows_of
 from builder.model.studio import Studio
+from builder.words.plain_number import how_many
 
 
 @rule_on(
@@ -86,16 +87,18 @@ def _of_date(roster: Roster, studio_class: StudioClass, date: ClassDate | None) 
             wrong = f"This name stands twice{when}: two people, or one who has been entered twice."
             yield caution("roster-name-twice", row.name.place, wrong, "Tell them apart by a second name or a letter, or remove one row.")
     if len(rows) > studio_class.seats:
-        wrong = f"{len(rows)} people are listed{when} for {studio_class.seats} seats."
+        wrong = f"{how_many(len(rows), 'person is', 'people are')} listed{when} for {how_many(studio_class.seats, 'seat')}."
         yield stop(
             "roster-over-seats", rows[studio_class.seats].place, wrong, "Remove a row, or raise `seats:` if room and staff allow it."
         )
     elif date and len(rows) > date.enrolled:
-        wrong = f"{len(rows)} people are listed{when}, and batches are made only for the {date.enrolled} who are enrolled in class.yaml."
+        listed = how_many(len(rows), "person is", "people are")
+        made_for = how_many(date.enrolled, "who is", "who are")
+        wrong = f"{listed} listed{when}, and batches are made only for the {made_for} enrolled in class.yaml."
         yield caution("roster-over-enrolled", rows[date.enrolled].place, wrong, "Raise `enrolled:` in class.yaml, or remove a row.")
     wait = tuple(rows_of(roster, studio_class, date, waiting=True))
     most = date.waiting if date else 0
     if len(wait) > most:
-        marked = "1 person is" if len(wait) == 1 else f"{len(wait)} people are"
+        marked = how_many(len(wait), "person is", "people are")
         wrong = f"{marked} marked as waiting{when}, and by class.yaml it is {most}. That number is the one that is published."
         yield caution("roster-over-waiting", wait[most].place, wrong, "Correct `waiting:` of the date in class.yaml, or the row.")

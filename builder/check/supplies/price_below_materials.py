@@ -10,6 +10,7 @@ from builder.model.finding_kind import CAUTION, FindingKind
 from builder.model.studio import Studio
 from builder.model.subject import WholeClass
 from builder.model.teaching.class_plan import ClassPlan
+from builder.words.plain_number import how_many
 
 
 @rule_on(CLASS_IN_STUDIO, FindingKind("price-below-materials", CAUTION, "What a class takes in does not pay for what it uses up."))
@@ -28,7 +29,7 @@ def find_prices_below_materials(plan: ClassPlan, studio: Studio) -> Iterator[Bat
     )
     currency = studio.profile.currency
     taken = f"{_money(a_class.price * plan.students)} {currency} come in and {least}{_money(cost.total)} {currency} go out"
-    yield BatchFinding(finding, f"{plan.students} students, where {taken}")
+    yield BatchFinding(finding, f"{how_many(plan.students, 'student')}, where {taken}")
 
 
 def _money(value: Fraction) -> str:

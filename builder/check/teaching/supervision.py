@@ -22,6 +22,7 @@ from builder.model.teaching.lesson import Part
 from builder.model.teaching.supervision import ADULT, WatchedPart, WatchRule
 from builder.rules.pouring import pours_in
 from builder.words.listed import listed_once
+from builder.words.plain_number import how_many
 
 _DECIDES = "Local codes and your insurer decide."
 _OWN = f'A rule of your own goes into studio.yaml: "teaching policy: {{%s: {{%s}}}}". {_DECIDES}'
@@ -100,9 +101,9 @@ def _staff(plan: ClassPlan, rule: WatchRule, part: WatchedPart) -> Iterator[Find
             "supervision-too-little",
             rule,
             place,
-            f"{_in_part(part, rule)}: one adult watches at most {to_one} students. {_people_words(staff)} can watch {staff * to_one} "
-            f"of the {students}.",
-            f"Have {_people_words(needed)} that day (`staff:` of the class or of the date), take fewer students, or let the teacher do "
+            f"{_in_part(part, rule)}: one adult watches at most {how_many(to_one, 'student')}. {how_many(staff, 'adult')} can watch "
+            f"{staff * to_one} of the {students}.",
+            f"Have {how_many(needed, 'adult')} that day (`staff:` of the class or of the date), take fewer students, or let the teacher do "
             f"this part. {_own(rule, f'students to a supervisor: {to_one}')}",
             plan,
         )
@@ -111,7 +112,7 @@ def _staff(plan: ClassPlan, rule: WatchRule, part: WatchedPart) -> Iterator[Find
             "supervision-too-little",
             rule,
             place,
-            f"{_in_part(part, rule)}: at most {rule.most} students in one class, and {students} are to come.",
+            f"{_in_part(part, rule)}: at most {how_many(rule.most, 'student')} in one class, and {students} are to come.",
             f"Make two dates of it. {_own(rule, f'most students: {rule.most}')}",
             plan,
         )
@@ -243,12 +244,8 @@ def _seats(plan: ClassPlan) -> Iterator[Finding]:
     yield caution(
         "seats-over-supervision",
         plan.studio_class.at("seats"),
-        f"{seats} seats can be booked, and {_people_words(plan.supervision.staff)} can watch {carried} students "
+        f"{seats} seats can be booked, and {how_many(plan.supervision.staff, 'adult')} can watch {how_many(carried, 'student')} "
         f'(the rule "{rule.key}": {basis(rule)}).',
         f'Write "seats: {carried}", or have more adults.',
         about=frozenset({WholeClass(plan.studio_class.key)}),
     )
-
-
-def _people_words(staff: int) -> str:
-    return "1 adult" if staff == 1 else f"{staff} adults"

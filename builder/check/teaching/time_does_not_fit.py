@@ -62,8 +62,8 @@ def _waits(studio_class: StudioClass) -> Iterator[Finding]:
                 "Put the wait before it, such as `## The soap cools (waiting, 20 min)`, or leave `in the wait` out.",
             )
         waiting = part.who is Who.WAITING or (waiting and part.in_the_wait)
-        filled = filled_minutes(timeline, timed) if part.who is Who.WAITING else 0
-        if filled > part.minutes:
+        filled = filled_minutes(timeline, timed)
+        if part.who is Who.WAITING and filled > part.minutes:
             yield caution(
                 "wait-too-short",
                 part.place,
