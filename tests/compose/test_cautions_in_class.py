@@ -35,7 +35,7 @@ STAFF: dict[str, dict[str, set[str]]] = {
         "Unmold, cut and cure": {RAW},
     },
     "liquid-soap-from-scratch": {
-        "Cook the paste for the bottles": {LYE, RAW}, "Set up": set(), "Weigh and warm the oils": {FAT}, "Make the lye": {LYE},
+        "Cook the paste for the bottles": {LYE, RAW, HOT}, "Set up": set(), "Weigh and warm the oils": {FAT}, "Make the lye": {LYE},
         "Blend to paste": {LYE, RAW, HOT}, "Put the paste aside": {RAW, HOT}, "The clear test": {RAW, HOT},
         "Show how it is thinned": {RAW, HOT}, "Fill and label": set(), "Questions": set(),
     },
