@@ -63,6 +63,8 @@ def test_a_page_holds_as_many_labels_as_fit_in_its_middle() -> None:
     (sheet,) = whole
     assert (sheet.columns, sheet.rows, float(sheet.left.millimetres), float(sheet.top.millimetres)) == (2, 3, 9, 40.5)
     assert (float(sheet.across.millimetres), float(sheet.down.millimetres), sheet.is_cut, sheet.is_round) == (6, 6, True, False)
+    # A knife cuts no corner round.
+    assert sheet.corner.millimetres == 0
 
 
 # On 197 mm a label of 197 mm lies, and none that is longer; (197 + 6) / (95.5 + 6) is two, and no more.

@@ -53,4 +53,4 @@ def _parts(colour: str) -> tuple[float, float, float]:
 
 
 def _colour(parts: tuple[float, ...]) -> str:
-    return "#" + "".join(f"{round(min(max(part, 0), 1) * 255):02x}" for part in parts)
+    return "#" + "".join(f"{round(part * 255):02x}" for part in parts)
