@@ -80,7 +80,7 @@ def test_a_sheet_has_the_paper_and_the_foot(pressed: Pressing, paper: str, size:
     with read(written["sheet.pdf"]) as pdf:
         assert len(pdf.pages) == 2
         assert (pdf.pages[0].width, pdf.pages[0].height) == pytest.approx(size, abs=0.01)
-        text = pdf.pages[1].extract_text()
+        text = " ".join(pdf.pages[1].extract_text().split())
         assert "Second page." in text
         assert "A sheet page 2 of 2" in text
         assert "30\u00a0g, ½ cup, at 70\u00a0°C" in pdf.pages[0].extract_text().replace(" g", "\u00a0g").replace(" °C", "\u00a0°C")

@@ -18,6 +18,7 @@ from builder.compose.formula.ph_words import ph_words
 from builder.compose.frames import frame, with_data
 from builder.compose.home.cooling import cooling_at_its_step
 from builder.compose.home.first_weighed import lye_opened
+from builder.compose.home.foot import foot_of_home
 from builder.compose.home.home_table import home_table
 from builder.compose.home.home_times import home_times
 from builder.compose.home.joined import joined
@@ -38,7 +39,7 @@ from builder.compose.roster.allergens import allergens_of, allergens_open_in
 from builder.compose.scopes import AtHome
 from builder.compose.supplies.supply_words import home_cost
 from builder.compose.teaching.drawn import figure_html
-from builder.compose.teaching.lesson_flow import FlowSource, Foot, calls_of, compose_flow, view_caution
+from builder.compose.teaching.lesson_flow import FlowSource, calls_of, compose_flow, view_caution
 from builder.compose.teaching.mentions import home_amount
 from builder.compose.teaching.pieces import writer_of
 from builder.compose.teaching.staff_words import days_later
@@ -73,7 +74,8 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     writer = writer_of(edition, here, addresses.class_folder(studio_class.key), at_home=True)
     at_head = IN_LARGE_PRINT if here.is_large_print else AT_HOME
     is_set_in_pages = here.is_paper and not here.is_large_print  # In large print every part runs on wherever it comes to an end of a page.
-    foot = Foot.LYE if batch.grams.lye is not None else Foot.EMPTY
+    calls = calls_of(studio)
+    foot, at_foot = foot_of_home(calls, with_lye=batch.grams.lye is not None)
     flow = joined(compose_flow(studio, sources, writer, (batch,), foot=foot, short_again=True, at_head=at_head))
     flow = lye_opened(cooling_at_its_step(flow, studio, parts, batch), studio, parts, batch)
     described = say("How to make {recipe} at home: {size}", recipe=batch.recipe.name, size=size_words(home.size))
@@ -119,7 +121,8 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         free_from=listed([say(family) for family in batch.recipe.free_from]),
         first_aid=_first_aid(studio, batch),
         bench_html=figure_html(studio.drawings[BENCH]) if batch.grams.lye else "",
-        calls=calls_of(studio),
+        calls=calls,
+        at_foot=at_foot,
         record=view_record(batch),
         printed=plain_date(edition.today, edition.locale),
         mark_html=mark(portrait_of(studio, batch), HEAD_MARK, Look.TINTED),

@@ -94,12 +94,13 @@ class ToolView:
 class TakeHomeView:
     """A take-home sheet. `pdf` and `large` are the addresses of the same sheet as PDF and in large print, empty on paper.
 
-    `class_page` leads from a page of the site to its class. `danger` is the gravest caution of all. `first_aid` and `bench_html`, the bench
-    from above, are for lye, empty without it. `label_open` says what is in it where no list can be printed yet; `label_rest` is the word of
-    the region for scents where people add theirs to the list by hand, empty elsewhere. `cost` is what the batch costs, empty unless the
-    studio asks for it. `letters_of_others` say which parts of the class are not on it. `parts` are those of the flow, those
-    under the same cautions together; `runs_on` says whether one may run on over a page where that saves one. `times` say how long it takes
-    and when soap is ready. `weighs_water` says whether water is among what is weighed. `mark_html` is the drawing of the recipe.
+    `class_page` leads from a page of the site to its class. `danger` is the gravest caution of all. `first_aid` and `bench_html`, the
+    bench from above, are for lye, empty without it; `at_foot` stands beside the numbers to call. `label_open` says what is in it where no
+    list can be printed yet; `label_rest` is the word of the region for scents where people add theirs to the list by hand, empty
+    elsewhere. `cost` is what the batch costs, empty unless the studio asks for it. `letters_of_others` say which parts of the class are
+    not on it. `parts` are those of the flow, those under the same cautions together; `runs_on` says whether one may run on over a page
+    where that saves one. `times` say how long it takes and when soap is ready. `weighs_water` says whether water is among what is weighed.
+    `mark_html` is the drawing of the recipe.
     """
 
     frame: Frame
@@ -144,6 +145,7 @@ class TakeHomeView:
     first_aid: tuple[FirstAid, ...]
     bench_html: str
     calls: tuple[Call, ...]
+    at_foot: str
     record: RecordView
     printed: str
     mark_html: str
