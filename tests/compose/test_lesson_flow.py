@@ -79,7 +79,7 @@ def heated(words: str, *names: str) -> Part:
 
 
 def test_heat_is_not_spoken_of_where_cold_things_are_weighed_before_it(edition: Edition) -> None:
-    salts = "Hot water and hot phases scald"
+    salts = "What is hot scalds"
     weighing, heating, filling = heated("Weigh", "glycerin"), heated("Heat it", "glycerin"), heated("Fill", "glycerin")
     shown = [[caution.name for caution in cautions(each)] for each in flow_of(edition, 0, weighing, heating, filling).parts]
     assert [salts in names for names in shown] == [False, True, True]
@@ -88,7 +88,7 @@ def test_heat_is_not_spoken_of_where_cold_things_are_weighed_before_it(edition: 
 
 
 def test_within_a_part_too_heat_is_spoken_of_before_the_step_that_heats(edition: Edition) -> None:
-    hot = "Hot water and hot phases scald"
+    hot = "What is hot scalds"
     warm = Step(("Warm it.",), sentences=(Sentence("Warm it."),))
     flow = flow_of(edition, 0, part(Steps((step("glycerin"), step("sea salt"), warm, step("glycerin")))))
     assert [name for name in outline(flow) if name == hot or isinstance(name, int)] == [1, 2, hot, 3, 4]
@@ -161,7 +161,7 @@ def test_a_caution_that_the_lesson_places_is_not_repeated(edition: Edition) -> N
 def test_a_phase_that_is_heated_far_enough_is_hot(edition: Edition) -> None:
     flow = flow_of(edition, 0, part(Steps((step("sea salt"), step("glycerin")))))
     names = outline(flow)
-    assert names.index("Hot water and hot phases scald") < names.index(2)
+    assert names.index("What is hot scalds") < names.index(2)
     # The phase is heated to 70 °C: what burns from there on burns there.
     for burns_from, is_hot in ((70, True), (71, False)):
         here = replace(edition.studio, constants={"hot enough to burn": figures(burns_from).in_use})

@@ -6,7 +6,7 @@ from builder.compose.formula.page_head import AT_HOME, IN_CLASS, IN_LARGE_PRINT,
 
 GOES_ON = "A Melt and pour goes on."
 WARNS = [
-    ("WARNING", "Hot water and hot phases scald"),
+    ("WARNING", "What is hot scalds"),
     ("WARNING", "Dust harms lungs and eyes"),
     ("WARNING", "Vapour catches fire"),
     ("DANGER", "Lye burns"),
@@ -16,7 +16,7 @@ WARNS = [
 
 
 def test_what_fits_is_said_whole() -> None:
-    assert at_the_head(GOES_ON, WARNS[:2], IN_CLASS) == f"{GOES_ON} WARNING Hot water and hot phases scald. Dust harms lungs and eyes."
+    assert at_the_head(GOES_ON, WARNS[:2], IN_CLASS) == f"{GOES_ON} WARNING What is hot scalds. Dust harms lungs and eyes."
     assert at_the_head(GOES_ON, [], IN_CLASS) == at_the_head(GOES_ON, WARNS, AT_HOME) == GOES_ON
 
 

@@ -1,5 +1,7 @@
 """Cautions of one place in one frame, steps beneath the cautions that hold for them, and parts under the same cautions together."""
 
+from dataclasses import replace
+
 from builder.compose.home.joined import joined
 from builder.compose.home.under_one import MOST, under_one
 from builder.compose.views.caution import CautionView
@@ -32,6 +34,22 @@ def test_what_differs_is_said_and_what_stands_directly_above_is_not_said_twice()
     _, scent = shown(RAW, SCENT)
     assert scent.if_it_happens == ("On skin: soap and water.",)
     assert shown(SCENT)[0].if_it_happens == (SWALLOWED, "On skin: soap and water.")
+
+
+def test_of_how_to_keep_clear_too_nothing_is_said_twice() -> None:
+    _, scent = shown(RAW, replace(SCENT, avoid=("Wear gloves.", "Cap the bottle.")))
+    assert scent.avoid == ("Cap the bottle.",)
+    assert scent.leans
+
+
+def test_what_leaves_first_aid_to_the_box_above_it_does_not_leave_that_box() -> None:
+    long = replace(RAW, what="It burns. " * MOST)
+    scent = replace(SCENT, if_it_happens=(SWALLOWED,))
+    first, second = joined(LessonFlow((), (part(long, scent), part(scent)))).parts
+    assert under_one((first, second)) == (first, second)
+    both = joined(LessonFlow((), (part(RAW, scent), part(RAW, scent)))).parts
+    (found,) = under_one(both)
+    assert isinstance(found, Under) and [box.name for box in found.cautions] == ["Fresh soap burns", "Scent poisons"]
 
 
 def test_a_frame_of_danger_takes_in_no_lesser_signal() -> None:

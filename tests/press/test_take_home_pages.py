@@ -37,16 +37,17 @@ DAY = date(2027, 1, 2)
 SOAP, SALTS, TEA = "kitchen-garden-bar--1-kg-of-oils", "still-water-bath-salts--2-containers", "hedgerow-bath-tea--5-containers"
 LAB, LIQUID = "green-lab-bar--500-g-of-oils", "pump-side-hand-soap--500-g-of-oils"
 BAR, JUG = "window-bar--500-g", "gallon-jug-lotion--4-containers"
-LOTION, CREAM = "meadow-lotion--500-g", "winter-hand-cream--500-g"
+LOTION, CREAM, BALM, SCRUB = "meadow-lotion--500-g", "winter-hand-cream--500-g", "mint-tin-lip-balm--200-g", "orchard-sugar-scrub--2"
 LYE = (SOAP, LAB, LIQUID)
+WITHOUT_LYE = (SALTS, TEA, BAR, JUG, LOTION, CREAM, BALM, SCRUB)
 OTHER_SIZES = ("kitchen-garden-bar--500-g-of-oils", "green-lab-bar--1-kg-of-oils", "pump-side-hand-soap--300-g-of-oils")
 FOOT_OF_LYE = (
     "Dry lye: brush off. Skin: clothing off. Eyes: lids open.",
     "Running water at once, at least 20 minutes, until help takes over. Swallowed: no vomiting.",
 )
-PAGES = {SOAP: 6, LAB: 6, LIQUID: 6, SALTS: 4, TEA: 3, BAR: 4, JUG: 4, LOTION: 5, CREAM: 4}
+PAGES = {**dict.fromkeys(LYE, 6), **dict.fromkeys(WITHOUT_LYE, 4)}
 # By default pages are read of one with cautions that is short, and published in any run.
-READ = [JUG, *(pytest.param(name, marks=pytest.mark.long) for name in (SOAP, LAB, LIQUID, SALTS, TEA, BAR, LOTION, CREAM))]
+READ = [JUG, *(pytest.param(name, marks=pytest.mark.long) for name in PAGES if name != JUG)]
 HOME, LARGE = "take-home sheet", "take-home sheet in large print"
 IN_BOTH_SIZES = [
     pytest.param(kind, name, marks=() if (kind, name) == (HOME, JUG) else pytest.mark.long) for kind in (HOME, LARGE) for name in PAGES
@@ -209,7 +210,7 @@ def test_numbers_to_call_stand_in_every_part_with_a_caution(name: str) -> None:
         assert not part.select(".calls") or "911" in sure(part.select_one(".calls")).get_text()
 
 
-@pytest.mark.parametrize("name", [SOAP, *(pytest.param(name, marks=pytest.mark.long) for name in (LAB, LIQUID, JUG))])
+@pytest.mark.parametrize("name", [SOAP, LOTION, *(pytest.param(name, marks=pytest.mark.long) for name in PAGES if name not in (SOAP, LOTION))])
 def test_on_a4_it_takes_no_more_pages_and_what_a_caution_says_stands_beside_what_it_is_about(name: str) -> None:
     text = composed_for(sheet_of(HOME, name)).read_text(encoding="utf-8").replace('class="letter', 'class="a4', 1)
     with TemporaryDirectory() as folder, only_our_fonts(Path(folder)), presses(EXAMPLE, (LAYOUTS,)) as ready:

@@ -22,12 +22,13 @@ from builder.compose.home.foot import foot_of_home
 from builder.compose.home.home_table import home_table
 from builder.compose.home.home_times import home_times
 from builder.compose.home.joined import joined
+from builder.compose.home.label_lists import MOST_LISTS, label_lists
 from builder.compose.home.letters import letter_of, letters_of_others
 from builder.compose.home.record import view_record
 from builder.compose.home.size_words import size_words
 from builder.compose.home.tools_drawn import view_tool
 from builder.compose.home.under_one import under_one
-from builder.compose.label.label_words import ingredient_text, names_of, net_contents
+from builder.compose.label.label_words import net_contents
 from builder.compose.lye.lye_words import home_lye, home_purities
 from builder.compose.machines.how_to import how_to_data
 from builder.compose.ornament.portrait import portrait_of
@@ -46,19 +47,15 @@ from builder.compose.teaching.staff_words import days_later
 from builder.compose.teaching.tool_words import tool_words, tools_to_set_out
 from builder.compose.views.caution import CautionView
 from builder.compose.views.frame import Link
-from builder.compose.views.take_home import FirstAid, ListedVariant, ScaleSet, TakeHomeView, ToolView
+from builder.compose.views.take_home import FirstAid, ScaleSet, TakeHomeView, ToolView
 from builder.model.dates.studio_class import StudioClass
 from builder.model.document import Folder
 from builder.model.hazard import Hazard
-from builder.model.label.ingredient_list import Variant
-from builder.model.label.region import Region
 from builder.model.recipe.ingredient_kind import IngredientKind
 from builder.model.recipe.worked_batch import WorkedBatch
 from builder.model.studio import Studio
 from builder.words.say import say
 
-MOST_LISTS = 6
-NEXT = ", "  # Stands between the names of a list.
 BENCH = "bench from above"  # The drawing of the bench before lye is opened.
 
 
@@ -109,7 +106,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         ph=ph_words(batch, at_home=True),
         cost=_cost(studio, studio_class, batch),
         directions=batch.recipe.directions,
-        label_lists=_label_lists(batch, studio.labelling.region),
+        label_lists=label_lists(batch.own.variants, studio.labelling.region),
         label_open=_label_open(batch),
         label_rest=studio.labelling.region.says("fragrance") if len(batch.own.variants) > MOST_LISTS else "",
         label_allergens=_label_allergens(batch),
@@ -174,42 +171,6 @@ def _scales(batch: WorkedBatch) -> tuple[ScaleSet, ...]:
     for scale in sorted(scales, key=lambda scale: (-scale.division.grams, scale.name, scale.unit)):
         found.setdefault(scale.name, {})[f"{reading(scale)}, {capacity(scale)}"] = None
     return tuple(ScaleSet(sentence(say(name)), tuple(reads)) for name, reads in found.items())
-
-
-def _label_lists(batch: WorkedBatch, region: Region) -> tuple[ListedVariant, ...]:
-    """Return the list of each variant that is proven, those of the same list together; what only adds names says what to the list above.
-
-    Where there are many, that of the plainest, to which the student adds what was chosen.
-    """
-    variants = tuple(variant for variant in batch.own.variants if variant.ingredients.is_proven)
-    if len(variants) > MOST_LISTS:
-        variants = (min(variants, key=lambda variant: sum(option is not None for _, option in variant.chosen)),)
-    lists: dict[str, list[Variant]] = {}
-    for variant in variants:
-        lists.setdefault(ingredient_text(variant.ingredients, region), []).append(variant)
-    shown: list[ListedVariant] = []
-    whole: list[str] = []
-    for text in sorted(lists, key=lambda text: (text.count(NEXT), text)):
-        names = text.split(NEXT)
-        added = _added_to(whole, names)
-        whole = whole if added else names
-        shown.append(ListedVariant(sentence(names_of(lists[text])), added or text))
-    return tuple(shown)
-
-
-def _added_to(whole: list[str], names: list[str]) -> str:
-    """Return in words what a list adds to another, before one of its names, at its end, or both; empty where it is no such list."""
-    place = next((place for place, (one, other) in enumerate(zip(whole, names, strict=False)) if one != other), len(whole))
-    for last in (0, 1):
-        rest, end = len(names) - last, place + len(names) - len(whole) - last
-        if whole and end > place and [*names[:place], *names[end:rest]] == whole:
-            added = listed(names[place:end])
-            if place == len(whole):
-                return say("the same, and {name} last", name=added)
-            if not last:
-                return say("the same, with {name} before {next}", name=added, next=whole[place])
-            return say("the same, with {name} before {next}, and {last} last", name=added, next=whole[place], last=names[-1])
-    return ""
 
 
 def _label_allergens(batch: WorkedBatch) -> str:

@@ -4,8 +4,15 @@ import re
 
 # Between two sentences of first aid, of which each begins with what has happened: "On skin: ... In eyes: ...".
 _BETWEEN = re.compile(r"(?<=[.!]) (?=[^.:]{2,30}: )")
+_ACCIDENT = re.compile(r"([^.:]{2,30}:) (.+)", re.DOTALL)
 
 
 def aid_sentences(text: str) -> list[str]:
     """Divide first aid where it begins to speak of another accident."""
     return _BETWEEN.split(text)
+
+
+def accident_and_aid(sentence: str) -> tuple[str, str]:
+    """Divide a sentence of first aid into the accident that it begins with, with its colon (empty where it names none), and what to do."""
+    found = _ACCIDENT.match(sentence)
+    return (found[1], found[2]) if found else ("", sentence)

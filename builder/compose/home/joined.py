@@ -1,7 +1,7 @@
-"""Cautions that stand together before one step, with first aid that they share said once.
+"""Cautions that stand together before one step, with what they share said once.
 
-Decided: a sentence of first aid is left out only where the box directly above it says the same sentence. Why: wet hands do not turn pages,
-and two boxes of the same words hide the one that differs.
+Decided: a sentence is left out only where the box directly above it says the same sentence. Why: wet hands do not turn pages, and two boxes
+of the same words hide the one that differs.
 """
 
 from collections.abc import Iterator, Sequence
@@ -30,9 +30,10 @@ def of_one_place(cautions: Sequence[CautionView]) -> list[CautionView]:
     said: set[str] = set()
     for caution in cautions:
         sentences = [one for line in caution.if_it_happens for one in aid_sentences(line)]
-        own = tuple(one for one in sentences if one not in said)
-        said.update(sentences)
-        here = replace(caution, if_it_happens=own)
+        own, avoid = (tuple(one for one in all_of_it if one not in said) for all_of_it in (sentences, caution.avoid))
+        leans = len(own) < len(sentences) or len(avoid) < len(caution.avoid)
+        said.update(sentences, caution.avoid)
+        here = replace(caution, avoid=avoid, if_it_happens=own, leans=leans)
         if own or not boxes or boxes[-1].signal != here.signal:
             boxes.append(here)
         else:

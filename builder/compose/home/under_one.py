@@ -38,13 +38,23 @@ def _found(parts: Sequence[FlowPart]) -> Iterator[FlowPart | Under]:
 def _run(parts: Sequence[FlowPart]) -> tuple[Sequence[FlowPart], tuple[CautionView, ...]]:
     """Return as many parts as share a caution that stands before the first step of the first, and what all of these share."""
     before = takewhile(lambda block: not isinstance(block, StepRun), parts[0].blocks)
-    shared = tuple(block for block in before if isinstance(block, CautionView) and not block.is_said and _is_short(block))
+    boxes = [block for block in before if isinstance(block, CautionView)]
+    shared = tuple(_standing(boxes, [box for box in boxes if not box.is_said and _is_short(box)]))
     for number, part in enumerate(parts[1:], start=1):
-        common = tuple(box for box in shared if set(box.names) <= _names(part))
+        common = tuple(_standing(shared, [box for box in shared if set(box.names) <= _names(part)]))
         if not common:
             return parts[:number], shared
         shared = common
     return parts, shared
+
+
+def _standing(boxes: Sequence[CautionView], wanted: Sequence[CautionView]) -> Iterator[CautionView]:
+    """Yield of some boxes those that are wanted; one that leaves something to the box above it, only where that stands above it still."""
+    stands = True
+    for box in boxes:
+        stands = box.is_said or (box in wanted and (stands or not box.leans))
+        if stands and not box.is_said:
+            yield box
 
 
 def _without(part: FlowPart, shared: Sequence[CautionView]) -> FlowPart:

@@ -4,6 +4,8 @@ from dataclasses import dataclass
 from math import ceil
 from textwrap import wrap
 
+from builder.compose.formula.first_aid import accident_and_aid, aid_sentences
+
 # How many letters a line of a take-home sheet holds in what a caution says, and in the column of its name.
 LETTERS, NAME_LETTERS = 70, 13
 
@@ -13,8 +15,8 @@ class CautionView:
     """A caution. `signal` chooses its look, `word` is the signal word that is printed.
 
     `also` are cautions of the same signal that share its frame, and its first aid. With `is_said` it stands before its part already, at the
-    head of each page of it. `in_few_words` stands for all but its name where a sheet has no room; empty for what is never shortened.
-    `at_foot` is what to do of which the foot of each page of paper tells.
+    head of each page of it; with `leans` the box above it says some of it. `in_few_words` stands for all but its name where a sheet has no
+    room; empty for what is never shortened. `at_foot` is what to do of which the foot of each page of paper tells.
     """
 
     signal: str
@@ -28,6 +30,7 @@ class CautionView:
     kind: str = "caution"
     in_few_words: str = ""
     at_foot: tuple[str, ...] = ()
+    leans: bool = False
 
     @property
     def each(self) -> tuple["CautionView", ...]:
@@ -55,6 +58,14 @@ class CautionView:
     def aid_here(self) -> tuple[str, ...]:
         """Return what to do of which no foot tells."""
         return tuple(one for one in self.if_it_happens if one not in self.at_foot)
+
+    @property
+    def aid(self) -> tuple[tuple[str, str, bool], ...]:
+        """Return first aid sentence by sentence: the accident that it begins with (empty where it names none), what to do, and whether the
+        foot tells of that, where it does not tell of all.
+        """
+        lines = ((one, line in self.at_foot and bool(self.aid_here)) for line in self.if_it_happens for one in aid_sentences(line))
+        return tuple((*accident_and_aid(one), at_foot) for one, at_foot in lines)
 
 
 @dataclass(frozen=True)
