@@ -143,7 +143,9 @@ def test_no_letter_stands_where_a_printer_on_a_desk_prints_none(kind: str, name:
 def test_a_page_onto_which_a_part_runs_names_it_at_its_head() -> None:
     heads = [one.extract_text_lines()[0]["text"] for one in read(JUG).pages]
     assert heads[0].startswith("Wrenlow")
-    assert heads[1:] == ["B Clean hands, clean bottle", "D Scent the lotion", "F Fill and label goes on."]
+    assert heads[1:] == ["B Clean hands, clean bottle goes on.", "E Shimmer and stir goes on."]
+    whole = [one.extract_text_lines()[0]["text"] for one in read(LOTION).pages[1:]]
+    assert [text.partition(" About")[0] for text in whole] == ["E Clean hands, clean tools", "H Blend", "K Your own bottle"]
     of_lab = [one.extract_text_lines()[0]["text"] for one in read(LAB).pages]
     run_on = [text for text in of_lab if text.endswith("goes on.")]
     assert run_on == ["C Weigh and melt the oils goes on."]
@@ -201,6 +203,17 @@ def test_a_caution_stands_on_the_page_of_its_step(name: str) -> None:
         for signal in caution.select(".signal"):
             name = squeezed("".join(signal.find_all(string=True, recursive=False)))
             assert any(first in text and name in text[: text.index(first)] for text in pages), (name, first)
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("name", [LOTION, CREAM])
+def test_first_aid_that_a_caution_leaves_to_the_one_above_it_stands_on_its_page(name: str) -> None:
+    leaning = [one for one in html(name).select("section.part .caution") if not one.select(".happens")]
+    assert leaning
+    for caution in leaning:
+        above = sure(caution.find_previous_sibling(class_="caution"))
+        both = [squeezed(sure(one.select_one(place)).get_text()) for one, place in ((above, ".happens"), (caution, ".says"))]
+        assert any(all(text in page_text for text in both) for page_text in texts_of_pages(pressed(HOME, name)))
 
 
 @pytest.mark.parametrize("name", PAGES)
