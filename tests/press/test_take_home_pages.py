@@ -223,7 +223,7 @@ def test_numbers_to_call_stand_in_every_part_with_a_caution(name: str) -> None:
         assert not part.select(".calls") or "911" in sure(part.select_one(".calls")).get_text()
 
 
-@pytest.mark.parametrize("name", [SOAP, LOTION, *(pytest.param(name, marks=pytest.mark.long) for name in PAGES if name not in (SOAP, LOTION))])
+@pytest.mark.parametrize("name", [SOAP, LOTION, *(pytest.param(one, marks=pytest.mark.long) for one in PAGES if one not in (SOAP, LOTION))])
 def test_on_a4_it_takes_no_more_pages_and_what_a_caution_says_stands_beside_what_it_is_about(name: str) -> None:
     text = composed_for(sheet_of(HOME, name)).read_text(encoding="utf-8").replace('class="letter', 'class="a4', 1)
     with TemporaryDirectory() as folder, only_our_fonts(Path(folder)), presses(EXAMPLE, (LAYOUTS,)) as ready:
