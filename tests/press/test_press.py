@@ -234,4 +234,4 @@ def test_a_page_that_is_all_margin_has_no_room_left(pressed: Pressing, tmp_path:
     (tmp_path / "studio" / "layouts" / "styles").mkdir(parents=True)
     (tmp_path / "studio" / "layouts" / "styles" / "own-paper.css").write_text("@page { margin: 20in }", encoding="utf-8")
     closer = sheet(styles=(*STYLES, "own-paper.css"))
-    pressed(replace(closer, html=closer.html.replace("<body", '<body data-closer="may"')))
+    pressed(replace(closer, html=closer.html.replace("<body", '<body data-closers="narrow"')))
