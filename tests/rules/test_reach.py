@@ -22,6 +22,9 @@ ALL_THAT_MAKE_IT = {one.key for one in STUDIO.classes.values() if MAKES in {make
         (LOTION.place.file, {LOTION.key}),
         (f"recipes/{MAKES}.yaml", ALL_THAT_MAKE_IT),
         ("pages/about.md", ()),
+        # What lies beside those files is nobody's own.
+        *((beside, STUDIO.classes.keys()) for beside in ("pages/jar.png", "notes/about.md", "recipes/notes.txt", "notes/balm.yaml")),
+        ("classes/notes.md", STUDIO.classes.keys()),
         ("inventory.yaml", ()),
         ("shelf/ingredients/named-by-no-recipe.yaml", ()),
     ],
