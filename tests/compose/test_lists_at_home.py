@@ -5,6 +5,7 @@ article 19, both from memory: above one per cent by weight, colours last).
 """
 
 import re
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -72,6 +73,28 @@ def test_where_choices_together_are_what_each_adds_no_list_stands_for_them_toget
     mica, both = variant("Water, Oil, Mica", None, "mica"), variant("Water, Rose, Oil, Mica", "rose", "mica")
     shown = said(PLAIN, ROSE, mica, both)
     assert shown == [("No scent, no colour", "Water, Oil"), ("With rose", "add Rose before Oil"), ("With mica", "add Mica last")]
+
+
+def test_of_two_choices_that_add_at_the_end_the_first_stands_after_the_last_name_however_many_can_be_made() -> None:
+    found = lists("still-water-bath-salts--2-containers")
+    assert list(found.values()) == [
+        "Magnesium Sulfate, Sea Salt, Sodium Bicarbonate, Polysorbate 20",
+        "add Fragrance after Polysorbate 20",
+        "add Iron Oxides last",
+        "add Ultramarines last",
+    ]
+    assert list(found)[2:] == ["With iron oxide red", "With ultramarine blue"]
+    assert "If you added" not in sheet("still-water-bath-salts--2-containers").get_text()
+
+
+def test_colour_that_is_chosen_first_stands_last_all_the_same() -> None:
+    def of(names: str, colour: str | None, scent: str | None) -> Variant:
+        return replace(variant(names, None, None), chosen=(("colour", colour), ("scent", scent)))
+
+    shown = said(
+        of("Salt", None, None), of("Salt, Mica", "mica", None), of("Salt, Rose", None, "rose"), of("Salt, Rose, Mica", "mica", "rose")
+    )
+    assert shown[1:] == [("With mica", "add Mica last"), ("With rose", "add Rose after Salt")]
 
 
 @pytest.mark.parametrize(

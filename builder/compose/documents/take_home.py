@@ -75,6 +75,7 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
     foot, at_foot = foot_of_home(calls, with_lye=batch.grams.lye is not None)
     flow = joined(compose_flow(studio, sources, writer, (batch,), foot=foot, short_again=True, at_head=at_head))
     flow = lye_opened(cooling_at_its_step(flow, studio, parts, batch), studio, parts, batch)
+    lists = label_lists(batch.own.variants, studio.labelling.region)
     described = say("How to make {recipe} at home: {size}", recipe=batch.recipe.name, size=size_words(home.size))
     view = TakeHomeView(
         frame=frame(edition, here, title, described),
@@ -106,9 +107,9 @@ def compose_take_home(edition: Edition, at: AtHome, here: Address) -> Composed:
         ph=ph_words(batch, at_home=True),
         cost=_cost(studio, studio_class, batch),
         directions=batch.recipe.directions,
-        label_lists=label_lists(batch.own.variants, studio.labelling.region),
+        label_lists=lists,
         label_open=_label_open(batch),
-        label_rest=studio.labelling.region.says("fragrance") if len(batch.own.variants) > MOST_LISTS else "",
+        label_rest=studio.labelling.region.says("fragrance") if len(batch.own.variants) > MOST_LISTS and len(lists) == 1 else "",
         label_allergens=_label_allergens(batch),
         label_note=say(studio.labelling.region.says("soap")) if batch.is_true_soap else "",
         label_cautions=batch.recipe.label_cautions,

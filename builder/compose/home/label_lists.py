@@ -1,11 +1,13 @@
 """The ingredient lists of a take-home sheet: the plainest in full, and what each choice adds to it.
 
 Decided: where a choice adds the same names at the same place whatever else is chosen, that is said once for it, and not for each bottle
-that can be made. Why: what is added at two places is soon written, and of six lists the wrong one is soon copied. Where it does not, or one
-order is not proven, each list stands for its own choice.
+that can be made. Why: what is added at two places is soon written, and of six lists the wrong one is soon copied. Where two choices add at
+the end, the first stands after the last name of the plainest list. Where none of this holds, or one order is not proven, each list stands
+for its own choice; of many, that of the plainest alone.
 """
 
 from collections.abc import Iterable, Mapping, Sequence
+from itertools import permutations
 
 from builder.compose.label.label_words import ingredient_text, names_of
 from builder.compose.recipe.wording import listed, sentence, within
@@ -23,13 +25,18 @@ Added = dict[str, list[str]]  # Names to add, by the name before which they stan
 def label_lists(variants: Sequence[Variant], region: Region) -> tuple[ListedVariant, ...]:
     """Return the list of each variant that is proven, in few words; of many that of the plainest, to which students add what they chose."""
     proven = [variant for variant in variants if variant.ingredients.is_proven]
+    by_choice = _by_choice(_by_text(proven, region)) if len(proven) == len(variants) else ()
     if len(proven) > MOST_LISTS:
         proven = [min(proven, key=lambda variant: len(_chosen(variant)))]
+    return by_choice or tuple(_one_by_one(_by_text(proven, region)))
+
+
+def _by_text(variants: Iterable[Variant], region: Region) -> dict[str, list[Variant]]:
+    """Return variants by their list, the shortest first."""
     lists: dict[str, list[Variant]] = {}
-    for variant in proven:
+    for variant in variants:
         lists.setdefault(ingredient_text(variant.ingredients, region), []).append(variant)
-    by_text = {text: lists[text] for text in sorted(lists, key=lambda text: (text.count(NEXT), text))}
-    return (_by_choice(by_text) if len(proven) == len(variants) else ()) or tuple(_one_by_one(by_text))
+    return {text: lists[text] for text in sorted(lists, key=lambda text: (text.count(NEXT), text))}
 
 
 def _by_choice(lists: Mapping[str, Sequence[Variant]]) -> tuple[ListedVariant, ...]:
@@ -40,21 +47,33 @@ def _by_choice(lists: Mapping[str, Sequence[Variant]]) -> tuple[ListedVariant, .
     added.update((chosen[0], adds) for chosen, adds in told if len(chosen) == 1 and adds is not None)
     if not any(not chosen and adds == {} for chosen, adds in told):
         return ()
-    for chosen, adds in told:
-        each = [added.get(one, {}) for one in chosen]
-        places = [place for one in each for place in one]
-        if len(places) > len(set(places)) or adds != {place: names for one in each for place, names in one.items()}:
-            return ()
+    whats = [what for what, _ in lists[plain][0].chosen]
+    at_end = {what for (what, _), adds in added.items() if "" in adds}
+    orders = [order for order in permutations(whats) if all(adds == _together(added, chosen, order) for chosen, adds in told)]
+    if not orders or len(at_end) > 2:
+        return ()
+    last = max(at_end, key=orders[0].index, default="")
     together: dict[tuple[str, str], list[str]] = {}
-    order = [what for variants in lists.values() for what, _ in variants[0].chosen]
-    for (what, option), adds in sorted(added.items(), key=lambda one: order.index(one[0][0])):
+    for (what, option), adds in sorted(added.items(), key=lambda one: whats.index(one[0][0])):
         if adds:
-            together.setdefault((what, _where(adds)), []).append(within(option))
+            where = _where(adds, "" if what == last else plain.split(NEXT)[-1])
+            together.setdefault((what, where), []).append(within(option))
     each_choice = (
         ListedVariant(say("With {choice}", choice=listed(options, "or")), say("add {names}", names=where))
         for (_, where), options in together.items()
     )
     return (ListedVariant(sentence(names_of(lists[plain])), plain), *each_choice)
+
+
+def _together(added: Mapping[tuple[str, str], Added], chosen: Sequence[tuple[str, str]], order: Sequence[str]) -> Added | None:
+    """Return what choices add together, at the end in this order of them; None where two add before one name."""
+    all_of_it = Added()
+    for one in sorted(chosen, key=lambda one: order.index(one[0])):
+        for place, names in added.get(one, {}).items():
+            if place and place in all_of_it:
+                return None
+            all_of_it[place] = [*all_of_it.get(place, []), *names]
+    return all_of_it
 
 
 def _one_by_one(lists: Mapping[str, Sequence[Variant]]) -> Iterable[ListedVariant]:
@@ -81,10 +100,12 @@ def _added(whole: str, text: str) -> Added | None:
     return None if left else added
 
 
-def _where(added: Added) -> str:
-    return listed(
-        [
-            say("{name} before {next}", name=listed(names), next=place) if place else say("{name} last", name=listed(names))
-            for place, names in added.items()
-        ]
-    )
+def _where(added: Added, after: str = "") -> str:
+    """Return in words what is added where; at the end after a name, where something else may come last."""
+    return listed([_place(listed(names), place, after) for place, names in added.items()])
+
+
+def _place(name: str, place: str, after: str) -> str:
+    if place:
+        return say("{name} before {next}", name=name, next=place)
+    return say("{name} after {before}", name=name, before=after) if after else say("{name} last", name=name)
