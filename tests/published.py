@@ -16,6 +16,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import cache
+from math import hypot
 from pathlib import Path, PurePosixPath
 from tempfile import TemporaryDirectory
 from typing import Any, TypeVar, cast
@@ -249,8 +250,9 @@ def pdf_small_text(path: Path, points: float) -> str:
     try:
         for text in (page.get_textpage() for page in pdf):
             for number in range(text.count_chars()):
-                # Sizes are those of CSS pixels, of which 4 are 3 points.
-                size = pypdfium2.raw.FPDFText_GetFontSize(text, number) * 0.75
+                drawn = pypdfium2.raw.FS_MATRIX()
+                pypdfium2.raw.FPDFText_GetMatrix(text, number, drawn)
+                size = pypdfium2.raw.FPDFText_GetFontSize(text, number) * hypot(drawn.c, drawn.d)
                 small += chr(pypdfium2.raw.FPDFText_GetUnicode(text, number)) if size < points - 0.1 else ""
     finally:
         pdf.close()
