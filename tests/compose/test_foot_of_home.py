@@ -19,8 +19,8 @@ def test_with_lye_it_bears_all_that_the_cautions_leave_to_it(calls: tuple[Call, 
     foot, says = foot_of_home(calls, with_lye=True)
     assert foot is Foot.LYE
     for words in (
-        "Dry lye: brush off",
-        "clothing off",
+        "Lye: brush off if dry",
+        "wet clothes off",
         "lids open",
         "Running water at once, at least 20 minutes",
         "until help",

@@ -42,7 +42,7 @@ LYE = (SOAP, LAB, LIQUID)
 WITHOUT_LYE = (SALTS, TEA, BAR, JUG, LOTION, CREAM, BALM, SCRUB)
 OTHER_SIZES = ("kitchen-garden-bar--500-g-of-oils", "green-lab-bar--1-kg-of-oils", "pump-side-hand-soap--300-g-of-oils")
 FOOT_OF_LYE = (
-    "Dry lye: brush off. Skin: clothing off. Eyes: lids open.",
+    "Lye: brush off if dry, wet clothes off. Eyes: lids open.",
     "Running water at once, at least 20 minutes, until help takes over. Swallowed: no vomiting.",
 )
 PAGES = {**dict.fromkeys(LYE, 6), **dict.fromkeys(WITHOUT_LYE, 4)}

@@ -12,7 +12,7 @@ from builder.words.say import message, say
 LETTERS = 196  # So many fit in two lines of the foot.
 # All that our own caution on lye says in brief, in fewer words.
 OF_LYE = message(
-    "Dry lye: brush off. Skin: clothing off. Eyes: lids open. Running water at once, at least 20 minutes, until help takes over. "
+    "Lye: brush off if dry, wet clothes off. Eyes: lids open. Running water at once, at least 20 minutes, until help takes over. "
     "Swallowed: no vomiting."
 )
 

@@ -63,7 +63,7 @@ def _smallest(batch: WorkedBatch) -> tuple[str, ...]:
     """Return in words how small a batch such scales can weigh, unless this one, which the studio has accepted, is smaller."""
     if batch.smallest is None or batch.smallest > batch.grams.total:
         return (say("This is a small batch for such scales: weigh each amount on the finest that holds it."),)
-    return (say("On such scales make no batch of less than about {weight}.", weight=grams(batch.smallest)),)
+    return (say("On such scales make no whole batch of less than about {weight}.", weight=grams(batch.smallest)),)
 
 
 def _superfat(lye: LyeResult) -> LyeFact:
