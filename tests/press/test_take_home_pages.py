@@ -206,14 +206,15 @@ def test_a_caution_stands_on_the_page_of_its_step(name: str) -> None:
 
 
 @pytest.mark.long
+@pytest.mark.parametrize("kind", [HOME, LARGE])
 @pytest.mark.parametrize("name", [LOTION, CREAM])
-def test_first_aid_that_a_caution_leaves_to_the_one_above_it_stands_on_its_page(name: str) -> None:
+def test_first_aid_that_a_caution_leaves_to_the_one_above_it_stands_on_its_page(name: str, kind: str) -> None:
     leaning = [one for one in html(name).select("section.part .caution") if not one.select(".happens")]
     assert leaning
     for caution in leaning:
         above = sure(caution.find_previous_sibling(class_="caution"))
         both = [squeezed(sure(one.select_one(place)).get_text()) for one, place in ((above, ".happens"), (caution, ".says"))]
-        assert any(all(text in page_text for text in both) for page_text in texts_of_pages(pressed(HOME, name)))
+        assert any(all(text in page_text for text in both) for page_text in texts_of_pages(pressed(kind, name)))
 
 
 @pytest.mark.parametrize("name", PAGES)
