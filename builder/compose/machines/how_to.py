@@ -52,5 +52,6 @@ def _steps(flow: LessonFlow) -> Iterator[Node]:
 
 def _said(caution: CautionView) -> str:
     """Return a caution as its box says it."""
-    happens = (say("If it happens."), *caution.if_it_happens) if caution.if_it_happens else ()
-    return " ".join((caution.word, *caution.dangers, *happens))
+    names_none = caution.aid and not caution.aid[0][0]
+    happens = (say("If it happens."),) if names_none else ()
+    return " ".join((caution.word, *caution.dangers, *happens, *caution.if_it_happens))
