@@ -89,7 +89,7 @@ def _holds(danger: UnsafeStep, statement: Statement) -> bool:
 
 def _are_one(danger: UnsafeStep, met: Met, other: UnsafeStep, met_before: Met) -> bool:
     """Tell whether two dangers are one fault: the same words meet them, and the same place of the same source tells of both."""
-    overlap = not {*range(*met)}.isdisjoint(range(*met_before))
+    overlap = met[0] < met_before[1] and met_before[0] < met[1]
     return overlap and (danger.source, danger.at) == (other.source, other.at)
 
 
