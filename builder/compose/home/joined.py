@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import groupby
 
-from builder.compose.formula.first_aid import aid_sentences
+from builder.compose.formula.first_aid import in_sentences
 from builder.compose.views.caution import CautionView
 from builder.compose.views.lesson import FlowBlock, LessonFlow
 
@@ -29,7 +29,7 @@ def of_one_place(cautions: Sequence[CautionView]) -> list[CautionView]:
     boxes: list[CautionView] = []
     said: set[str] = set()
     for caution in cautions:
-        sentences = [one for line in caution.if_it_happens for one in aid_sentences(line)]
+        sentences = in_sentences(caution.if_it_happens)
         own, avoid = (tuple(one for one in all_of_it if one not in said) for all_of_it in (sentences, caution.avoid))
         leans = len(own) < len(sentences) or len(avoid) < len(caution.avoid)
         said.update(sentences, caution.avoid)

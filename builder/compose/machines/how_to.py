@@ -52,6 +52,5 @@ def _steps(flow: LessonFlow) -> Iterator[Node]:
 
 def _said(caution: CautionView) -> str:
     """Return a caution as its box says it."""
-    names_none = caution.aid and not caution.aid[0][0]
-    happens = (say("If it happens."),) if names_none else ()
+    happens = (say("If it happens."),) if caution.begins_unnamed else ()
     return " ".join((caution.word, *caution.dangers, *happens, *caution.if_it_happens))

@@ -10,9 +10,10 @@ scale is one that is skipped beside the hot pot.
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from enum import Enum, auto
+from functools import cached_property
 
 from builder.compose.dates.time_words import STAFF_WORDS, who_does
-from builder.compose.formula.first_aid import aid_sentences
+from builder.compose.formula.first_aid import aid_sentences, in_sentences
 from builder.compose.formula.hazards import cautions_for, hazards_of_recipe, said, signal_word
 from builder.compose.formula.page_head import AT_HOME, IN_CLASS, IN_LARGE_PRINT, NOTHING, at_the_head
 from builder.compose.recipe.portion_words import numbers_to_call
@@ -157,10 +158,6 @@ def first_aid_of(texts: Iterable[CautionText]) -> tuple[AidAtFoot, ...]:
     for sentence, names in of.items():
         together.setdefault(tuple(names), []).append(sentence)
     return tuple(AidAtFoot(names, " ".join(sentences)) for names, sentences in together.items() if any(sentences))
-
-
-def _in_sentences(lines: Iterable[str]) -> tuple[str, ...]:
-    return tuple(sentence for line in lines for sentence in aid_sentences(line))
 
 
 def _first_aid(text: CautionText) -> tuple[str, ...]:
@@ -309,13 +306,13 @@ class _Flow:
         self.texts[text.key] = text
         shown = view_caution(text, in_brief=again or at_foot, again=again)
         if self.foot is Foot.LYE:
-            return replace(shown, if_it_happens=_in_sentences(shown.if_it_happens), at_foot=self._of_lye)
+            return replace(shown, if_it_happens=in_sentences(shown.if_it_happens), at_foot=self._of_lye)
         if at_foot:
             return replace(shown, at_foot=shown.if_it_happens if is_told else ())
         return replace(shown, in_few_words=f"{text.again} {_aid_in_brief(text)}") if text.again and self.foot is Foot.DANGERS else shown
 
-    @property
+    @cached_property
     def _of_lye(self) -> tuple[str, ...]:
         """Return what our own caution says in brief of first aid for lye, which the foot tells: what a studio adds stands in its box."""
         of_lye = (text for text in self.studio.cautions.values() if text.hazard == Hazard.CAUSTIC)
-        return _in_sentences(said(text.in_place_of or text).in_brief for text in of_lye)
+        return in_sentences(said(text.in_place_of or text).in_brief for text in of_lye)

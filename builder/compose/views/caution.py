@@ -67,6 +67,11 @@ class CautionView:
         lines = ((one, line in self.at_foot and bool(self.aid_here)) for line in self.if_it_happens for one in aid_sentences(line))
         return tuple((*accident_and_aid(one), at_foot) for one, at_foot in lines)
 
+    @property
+    def begins_unnamed(self) -> bool:
+        """Tell whether first aid begins without the name of an accident, so that a word has to say what it is about."""
+        return bool(self.aid) and not self.aid[0][0]
+
 
 @dataclass(frozen=True)
 class Call:
